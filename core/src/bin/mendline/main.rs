@@ -1,0 +1,4 @@
+//! The command line of Mendline.
+#![allow(clippy::disallowed_methods)]
+
+fn main() {}

@@ -1,0 +1,1 @@
+//! One test binary: a module for each promise.
