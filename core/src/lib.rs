@@ -2,6 +2,10 @@
 //!
 //! - [`units`]: recorded quantities, as integers whose unit is named.
 //! - [`maths`]: the one door to transcendental functions.
+//! - [`facts`]: the outside world as plain data.
+//! - [`door`]: request in, response out: the only way in.
 
+pub mod door;
+pub mod facts;
 pub mod maths;
 pub mod units;

@@ -1,0 +1,98 @@
+//! The outside world as plain data, gathered at the edge once per request.
+//!
+//! Nothing in the core asks a clock, a receiver or a random source: what it may know stands here.
+
+use serde::{Deserialize, Serialize};
+
+/// A moment as a device saw it: the wall clock with its offset, and the clock that has run since the device started.
+///
+/// The boot clock runs on while the device sleeps and nobody can set it; `boot_id` says which start it counts from.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Moment {
+    /// Milliseconds since 1970-01-01T00:00:00Z by the wall clock.
+    pub at_ms: i64,
+    /// Minutes that local time is ahead of UTC.
+    pub offset_min: i32,
+    /// Milliseconds since the device started, sleep included.
+    pub boot_ms: i64,
+    /// Names one start of one device.
+    pub boot_id: String,
+}
+
+/// Where the device was, or why nobody knows.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(tag = "kind", rename_all = "snake_case", deny_unknown_fields)]
+pub enum Position {
+    /// A position in WGS 84.
+    Fix {
+        /// Latitude in units of 1e-7 degree, north positive.
+        lat_e7: i64,
+        /// Longitude in units of 1e-7 degree, east positive.
+        lon_e7: i64,
+        /// Radius of 68 % confidence in millimetres, if the source states one.
+        #[serde(default)]
+        accuracy_mm: Option<i64>,
+        /// How old the position was when it was used, in milliseconds.
+        age_ms: i64,
+        source: PositionSource,
+    },
+    /// No position, and why.
+    Absent { why: NoPosition },
+}
+
+impl Default for Position {
+    fn default() -> Self {
+        Self::Absent { why: NoPosition::NotAsked }
+    }
+}
+
+/// What gave the position.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum PositionSource {
+    /// The satellite receiver of the phone.
+    Receiver,
+    /// The browser, which does not say how it knows.
+    Browser,
+    /// Coordinates that somebody typed.
+    Typed,
+}
+
+/// Why there is no position.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum NoPosition {
+    NotAsked,
+    Refused,
+    Unavailable,
+    NotYet,
+}
+
+/// All that one request may know of the world.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Facts {
+    pub moment: Moment,
+    #[serde(default)]
+    pub position: Position,
+    /// Who taps, by the id in the list of people. Not authenticated until people have keys.
+    #[serde(default)]
+    pub person: Option<String>,
+    /// Which device, by the id made at its first start.
+    pub device: String,
+    /// Charge of the battery in per cent, if the platform tells.
+    #[serde(default)]
+    pub battery_pct: Option<u8>,
+}
+
+/// What only the edge can sense: the clocks, the device, something random.
+///
+/// The rest of the facts (who, where, battery) come with the request, because the screen knows them.
+#[derive(Clone, Debug, Default)]
+pub struct Sensed {
+    pub moment: Moment,
+    pub device: String,
+    /// Fresh random bytes for new ids.
+    pub fresh: [u8; 16],
+}
