@@ -1,10 +1,12 @@
 //! The repair of one defect in a buried pipe, from the inspection to the certificate.
 //!
 //! - [`units`]: recorded quantities, as integers whose unit is named.
+//! - [`certificate`]: content of a certificate → pages → PDF bytes.
 //! - [`maths`]: the one door to transcendental functions.
 //! - [`facts`]: the outside world as plain data.
 //! - [`door`]: request in, response out: the only way in.
 
+pub mod certificate;
 pub mod door;
 pub mod facts;
 pub mod maths;

@@ -1,0 +1,3 @@
+//! The certificate: what it says ([`content`]), how it looks, and the PDF file.
+
+pub mod content;
