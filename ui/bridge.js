@@ -1,0 +1,65 @@
+// The only transport. In the window the core is one call away, in a browser it is behind POST /ask on this machine.
+
+const tauri = () => globalThis.__TAURI__;
+
+/** The core did not answer: nothing is known about what became of the request. The same id may be sent again. */
+export class Unreachable extends Error {}
+
+/** Sends one envelope, returns the response as data. Throws `Unreachable` when the core gave no answer. */
+export async function ask(envelope) {
+  const body = JSON.stringify(envelope);
+  try {
+    return JSON.parse(tauri() ? await tauri().core.invoke("ask", { envelope: body }) : await post(body));
+  } catch (cause) {
+    throw new Unreachable(cause?.says ?? "no answer from the core", { cause });
+  }
+}
+
+/** What stands before the core refused to pass the request on, and sending the same again may help. */
+const PASSING = [403, 408, 429, 500, 502, 503, 504];
+
+async function post(body) {
+  const answer = await fetch("/ask", { method: "POST", headers: { "content-type": "application/json", "x-mendline-token": token }, body });
+  const text = await answer.text();
+  if (PASSING.includes(answer.status)) throw JSON.parse(text).error;
+  return text;
+}
+
+const token = globalThis.location ? takeToken() : "";
+
+// The command line prints an address with the token behind the #, which no browser sends on. It is kept for this tab.
+function takeToken() {
+  const given = /^#token=(\w+)$/.exec(location.hash)?.[1];
+  if (given) {
+    sessionStorage.setItem("token", given);
+    history.replaceState(null, "", "#/");
+  }
+  return sessionStorage.getItem("token") ?? "";
+}
+
+/**
+ * Watches the position until the returned function is called. `found({ latitude, longitude, accuracy, timestamp }, source)`
+ * for each fix, `failed(why)` with "refused" or "unavailable".
+ */
+export function watchPosition(found, failed) {
+  if (tauri() && /Android|iPhone|iPad/.test(navigator.userAgent)) return watchReceiver(found, failed);
+  if (!navigator.geolocation) { failed("unavailable"); return () => {}; }
+  const options = { enableHighAccuracy: true, maximumAge: 60_000, timeout: 60_000 };
+  const id = navigator.geolocation.watchPosition(
+    ({ coords, timestamp }) => found({ ...plain(coords), timestamp }, "browser"),
+    (problem) => failed(problem.code === problem.PERMISSION_DENIED ? "refused" : "unavailable"), options);
+  return () => navigator.geolocation.clearWatch(id);
+}
+
+const plain = ({ latitude, longitude, accuracy }) => ({ latitude, longitude, accuracy });
+
+function watchReceiver(found, failed) {
+  const { invoke, Channel } = tauri().core;
+  const channel = new Channel();
+  channel.onmessage = (message) => (typeof message === "string" ? failed("unavailable") : found({ ...plain(message.coords), timestamp: message.timestamp }, "receiver"));
+  const options = { enableHighAccuracy: true, maximumAge: 60_000, timeout: 60_000 };
+  invoke("plugin:geolocation|request_permissions", { permissions: ["location"] })
+    .then(({ location: answer }) => (answer === "granted" ? invoke("plugin:geolocation|watch_position", { options, channel }) : failed("refused")))
+    .catch(() => failed("unavailable"));
+  return () => { invoke("plugin:geolocation|clear_watch", { channelId: channel.id }).catch(() => {}); };
+}

@@ -1,0 +1,95 @@
+// Numbers with their units, spans as min:s, moments in local time. Wire units in (µm, Pa, mg, m°C, ms), text out.
+
+/** A non-breaking space: a value and its unit stay on one line. */
+const NB = "\u00a0";
+
+/** Returns `value` with `digits` decimals and a true minus sign. */
+export const number = (value, digits = 0) => {
+  const text = Math.abs(value).toFixed(digits);
+  return value < 0 && Number(text) !== 0 ? `\u2212${text}` : text;
+};
+
+/** What a wire unit is on the screen: how many wire steps make one, its unit, its usual decimals. */
+export const UNITS = {
+  m: { steps: 1e6, unit: "m", digits: 2 },
+  mm: { steps: 1e3, unit: "mm", digits: 0 },
+  bar: { steps: 1e5, unit: "bar", digits: 2 },
+  kg: { steps: 1e6, unit: "kg", digits: 3 },
+  g: { steps: 1e3, unit: "g", digits: 0 },
+  celsius: { steps: 1e3, unit: "°C", digits: 0 },
+  min: { steps: 60e3, unit: "min", digits: 0 },
+};
+
+/** Returns the bare figure of a wire quantity: `figure("m", 18_570_000)` is `18.57`. */
+export const figure = (unit, steps, digits = UNITS[unit].digits) => number(steps / UNITS[unit].steps, digits);
+
+/** Returns figure and unit: `quantity("bar", 121_000)` is `1.21 bar`. */
+export const quantity = (unit, steps, digits) => `${figure(unit, steps, digits)}${NB}${UNITS[unit].unit}`;
+
+/** Returns a figure without zeros at its end, for temperatures and limits: 17.5, 9. */
+export const trim = (unit, steps, most = 1) => String(Number((steps / UNITS[unit].steps).toFixed(most))).replace("-", "\u2212");
+
+/** Returns a range with its unit once: `1.10 – 1.40 bar`. */
+export const range = (unit, low, high, digits) => `${figure(unit, low, digits)}${NB}–${NB}${quantity(unit, high, digits)}`;
+
+/** Returns whole seconds of a span. Down is right for time that is left, up for time that is gone: in nobody's favour. */
+const wholeSeconds = (ms, round) => (round === "up" ? Math.ceil(ms / 1000) : Math.floor(ms / 1000));
+
+/** Returns a span as `18:42`, from an hour on `1:05:00`. Negative spans carry a minus sign. `round` is "down" or "up". */
+export function minSec(ms, round = "down") {
+  const s = Math.abs(wholeSeconds(ms, round));
+  const rest = `${pad(Math.floor(s / 60) % 60, s >= 3600)}:${pad(s % 60, true)}`;
+  return `${ms < 0 && s > 0 ? "\u2212" : ""}${s >= 3600 ? `${Math.floor(s / 3600)}:` : ""}${rest}`;
+}
+
+/** Returns a span in words that are read aloud well: `18 min 42 s`, `8 h 49 min`. */
+export function span(ms, round = "down") {
+  const s = Math.abs(wholeSeconds(ms, round));
+  const parts = s >= 3600 ? [[Math.floor(s / 3600), "h"], [Math.floor(s / 60) % 60, "min"]] : [[Math.floor(s / 60), "min"], [s % 60, "s"]];
+  const said = parts.filter(([n]) => n > 0).map(([n, unit]) => `${n}${NB}${unit}`);
+  return said.join(" ") || `0${NB}s`;
+}
+
+/** Returns whole minutes of a span, down by default. */
+export const minutes = (ms, round = "down") => (round === "up" ? Math.ceil(ms / 60e3) : Math.floor(ms / 60e3));
+
+const pad = (n, wanted) => String(n).padStart(wanted ? 2 : 1, "0");
+
+const DAYS = ["Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"];
+const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
+
+// The offset that was recorded, not the one of this device: a record reads the same everywhere.
+const local = (atMs, offsetMin) => new Date(atMs + offsetMin * 60e3);
+
+/** Returns local time of day, `13:36`, or with seconds `13:02:10`. */
+export function time(atMs, offsetMin, seconds = false) {
+  const d = local(atMs, offsetMin);
+  const text = `${pad(d.getUTCHours(), true)}:${pad(d.getUTCMinutes(), true)}`;
+  return seconds ? `${text}:${pad(d.getUTCSeconds(), true)}` : text;
+}
+
+/** Returns `14 Oct 2026`. */
+export function date(atMs, offsetMin) {
+  const d = local(atMs, offsetMin);
+  return `${d.getUTCDate()}${NB}${MONTHS[d.getUTCMonth()]}${NB}${d.getUTCFullYear()}`;
+}
+
+/** Returns `Wed 14 Oct`. */
+export function day(atMs, offsetMin) {
+  const d = local(atMs, offsetMin);
+  return `${DAYS[d.getUTCDay()]}${NB}${d.getUTCDate()}${NB}${MONTHS[d.getUTCMonth()]}`;
+}
+
+/** Returns a clock position: `12 h`, or a range clockwise `10 – 2 h`. */
+export const hours = (from, to = from) => (from === to ? `${from}${NB}h` : `${from}${NB}–${NB}${to}${NB}h`);
+
+/**
+ * Returns what somebody typed as a number, or null. Takes a comma for a point, a true minus, and min:s where `minSec`.
+ * Anything else is no number: it is never guessed.
+ */
+export function typed(text, { minSec = false } = {}) {
+  const plain = String(text).trim().replace("\u2212", "-").replace(",", ".");
+  const span = minSec && /^(\d+):([0-5]\d)$/.exec(plain);
+  if (span) return Number(span[1]) * 60 + Number(span[2]);
+  return /^[+-]?(\d+\.?\d*|\.\d+)$/.test(plain) ? Number(plain) : null;
+}

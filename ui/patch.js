@@ -1,0 +1,65 @@
+// Brings the page to a new text without rebuilding it: focus, caret, scroll and a finger that rests on a button survive.
+
+/** Changes `root`'s children so that they equal `text`. Keeps elements of the same place, tag and id. */
+export function patch(root, text) {
+  const template = root.ownerDocument.createElement("template");
+  template.innerHTML = String(text);
+  patchChildren(root, template.content);
+}
+
+function patchChildren(old, fresh) {
+  const wanted = [...fresh.childNodes];
+  wanted.forEach((node, i) => patchNode(old, old.childNodes[i], node));
+  while (old.childNodes.length > wanted.length) old.lastChild.remove();
+}
+
+function patchNode(parent, old, fresh) {
+  if (!old) setVarsBelow(parent.appendChild(fresh));
+  else if (!alike(old, fresh)) { old.replaceWith(fresh); setVarsBelow(fresh); }
+  else if (old.nodeType !== 1) { if (old.data !== fresh.data) old.data = fresh.data; }
+  else {
+    patchAttributes(old, fresh);
+    patchChildren(old, fresh);
+    patchState(old, fresh);
+  }
+}
+
+const alike = (a, b) => a.nodeType === b.nodeType && a.nodeName === b.nodeName && key(a) === key(b);
+
+const key = (node) => (node.nodeType === 1 ? node.getAttribute("data-key") ?? node.id : "");
+
+// Attributes that the page itself changes while it is shown: a new text does not take them back.
+const OWNED = { DIALOG: ["style", "open"], DETAILS: ["style", "open"] };
+
+function patchAttributes(old, fresh) {
+  const owned = OWNED[old.nodeName] ?? ["style"];
+  for (const { name } of [...old.attributes]) if (!fresh.hasAttribute(name) && !owned.includes(name)) old.removeAttribute(name);
+  for (const { name, value } of fresh.attributes) {
+    if (owned.includes(name) || old.getAttribute(name) === value) continue;
+    const before = old.getAttribute(name);
+    old.setAttribute(name, value);
+    if (name === "data-css") setVars(old, before);
+  }
+}
+
+// What the text says wins over what the page holds: the store knows every letter typed, so nothing is lost.
+function patchState(old, fresh) {
+  if (old.nodeName === "INPUT" && old.checked !== fresh.checked) old.checked = fresh.checked;
+  if (!["INPUT", "TEXTAREA", "SELECT"].includes(old.nodeName) || old.type === "file") return;
+  if (old.value !== fresh.value) old.value = fresh.value;
+}
+
+function setVarsBelow(node) {
+  if (node.nodeType !== 1) return;
+  for (const element of [node, ...node.querySelectorAll("[data-css]")]) setVars(element);
+}
+
+function setVars(element, before) {
+  for (const [name] of pairs(before)) element.style.removeProperty(name);
+  for (const [name, value] of pairs(element.dataset.css)) element.style.setProperty(name, value);
+}
+
+const pairs = (text) => (text ?? "").split(";").filter(Boolean).map((pair) => {
+  const colon = pair.indexOf(":");
+  return [pair.slice(0, colon), pair.slice(colon + 1)];
+});
