@@ -5,9 +5,13 @@
 //! - [`maths`]: the one door to transcendental functions.
 //! - [`facts`]: the outside world as plain data.
 //! - [`door`]: request in, response out: the only way in.
+//! - [`journal`]: what happened, in entries that are only ever added; bytes and links.
+//! - [`register`]: lists and search beside the journal, rebuilt from it.
 
 pub mod certificate;
 pub mod door;
 pub mod facts;
+pub mod journal;
 pub mod maths;
+pub mod register;
 pub mod units;

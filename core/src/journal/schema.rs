@@ -1,0 +1,44 @@
+//! The form of the database file: numbered steps, each taken once and for ever.
+
+use rusqlite::{Connection, TransactionBehavior};
+
+use super::Fault;
+
+/// Marks a file as Mendline's: "MEND" in ASCII.
+const APPLICATION: i64 = 0x4D45_4E44;
+
+/// A released step is never edited: a change of form is a new step at the end.
+const STEPS: [&str; 2] = [include_str!("schema/0001_journal.sql"), include_str!("schema/0002_register.sql")];
+
+/// The form that this program writes.
+pub(super) const KNOWN: i64 = STEPS.len() as i64;
+
+/// Returns the form of the file, 0 for an empty one, without writing anything.
+///
+/// Errors: `NotADatabase` for another program's file; `Newer` for a form that this program doesn't know.
+pub(super) fn form(connection: &Connection, path: &str) -> Result<i64, Fault> {
+    let application: i64 = connection.pragma_query_value(None, "application_id", |row| row.get(0))?;
+    let found: i64 = connection.pragma_query_value(None, "user_version", |row| row.get(0))?;
+    let tables: i64 = connection.query_row("SELECT count(*) FROM sqlite_schema", [], |row| row.get(0))?;
+    match (application, found) {
+        (0, 0) if tables == 0 => Ok(0),
+        (APPLICATION, found) if found > KNOWN => Err(Fault::Newer { found, known: KNOWN }),
+        (APPLICATION, found) if found > 0 => Ok(found),
+        _ => Err(Fault::NotADatabase { path: path.to_owned() }),
+    }
+}
+
+/// Takes the steps that the file lacks, all in one transaction. Another program may have taken them meanwhile.
+pub(super) fn bring_up(connection: &mut Connection, path: &str) -> Result<(), Fault> {
+    if form(connection, path)? == KNOWN {
+        return Ok(());
+    }
+    let transaction = connection.transaction_with_behavior(TransactionBehavior::Immediate)?;
+    let found = form(&transaction, path)?;
+    for step in STEPS.iter().skip(usize::try_from(found).unwrap_or(0)) {
+        transaction.execute_batch(step)?;
+    }
+    transaction.pragma_update(None, "application_id", APPLICATION)?;
+    transaction.pragma_update(None, "user_version", KNOWN)?;
+    Ok(transaction.commit()?)
+}

@@ -1,0 +1,165 @@
+//! The journal in one SQLite file, shared by every program that opens the same data folder.
+
+use std::path::Path;
+use std::time::Duration;
+
+use rusqlite::config::DbConfig;
+use rusqlite::{Connection, ErrorCode, OpenFlags, OptionalExtension, TransactionBehavior, params};
+
+use super::plan::plan;
+use super::{Appended, Damage, Entry, Fault, Flaw, Hash, Journal, SHELF, Write, schema};
+use crate::register::store;
+
+/// How long a write waits for another program's write.
+const PATIENCE: Duration = Duration::from_secs(5);
+
+/// A journal file. Several may be open on the same file: one writes at a time, all read.
+#[derive(Debug)]
+pub struct Sqlite {
+    connection: Connection,
+}
+
+impl Sqlite {
+    /// Opens or creates the journal at `path`; its folder must exist.
+    ///
+    /// A file that can't be written opens for reading: then every append is refused with `ReadOnly`.
+    ///
+    /// Errors: `NotADatabase` for another program's file; `Newer` for a newer form; both leave the file as it is.
+    /// `Locked`, `Corrupt`, `DiskFull`, `Io` as the disk has it.
+    pub fn open(path: &Path) -> Result<Self, Fault> {
+        let flags = OpenFlags::SQLITE_OPEN_READ_WRITE | OpenFlags::SQLITE_OPEN_CREATE;
+        Self::start(path, flags)
+    }
+
+    /// Opens an existing journal for reading only.
+    ///
+    /// Errors: as `open`; `Io` if there is none; `ReadOnly` if its form is older and would have to be brought up.
+    pub fn open_for_reading(path: &Path) -> Result<Self, Fault> {
+        Self::start(path, OpenFlags::SQLITE_OPEN_READ_ONLY)
+    }
+
+    fn start(path: &Path, flags: OpenFlags) -> Result<Self, Fault> {
+        let name = path.display().to_string();
+        let not_ours = |fault| match fault {
+            Fault::NotADatabase { .. } => Fault::NotADatabase { path: name.clone() },
+            other => other,
+        };
+        let mut connection = Connection::open_with_flags(path, flags | OpenFlags::SQLITE_OPEN_NO_MUTEX)?;
+        connection.busy_timeout(PATIENCE)?;
+        connection.set_db_config(DbConfig::SQLITE_DBCONFIG_DEFENSIVE, true)?;
+        let form = schema::form(&connection, &name).map_err(not_ours)?;
+        prepare(&connection)?;
+        if !connection.is_readonly("main")? {
+            connection.pragma_update_and_check(None, "journal_mode", "WAL", |_| Ok(()))?;
+            schema::bring_up(&mut connection, &name)?;
+        } else if form != schema::KNOWN {
+            return Err(Fault::ReadOnly);
+        }
+        Ok(Self { connection })
+    }
+
+    pub(crate) fn connection(&self) -> &Connection {
+        &self.connection
+    }
+
+    pub(crate) fn connection_mut(&mut self) -> &mut Connection {
+        &mut self.connection
+    }
+}
+
+fn prepare(connection: &Connection) -> Result<(), Fault> {
+    connection.pragma_update(None, "synchronous", "FULL")?;
+    connection.pragma_update(None, "fullfsync", "ON")?;
+    connection.pragma_update(None, "temp_store", "MEMORY")?;
+    connection.pragma_update(None, "foreign_keys", "ON")?;
+    connection.pragma_update(None, "cell_size_check", "ON")?;
+    connection.pragma_update(None, "trusted_schema", "OFF")?;
+    connection.set_prepared_statement_cache_capacity(64);
+    Ok(())
+}
+
+impl Journal for Sqlite {
+    fn stored(&self, repair: &str) -> Result<Vec<Entry>, Fault> {
+        stored(&self.connection, repair)
+    }
+
+    fn repairs(&self) -> Result<Vec<String>, Fault> {
+        let sql = "SELECT DISTINCT repair FROM journal WHERE repair <> ?1 ORDER BY repair";
+        let mut statement = self.connection.prepare_cached(sql)?;
+        let repairs = statement.query_map([SHELF], |row| row.get(0))?;
+        Ok(repairs.collect::<Result<_, _>>()?)
+    }
+
+    fn answered(&self, request: &str) -> Result<Option<(Hash, Vec<u8>)>, Fault> {
+        answered(&self.connection, request)
+    }
+
+    fn append(&mut self, write: &Write) -> Result<Appended, Fault> {
+        let transaction = self.connection.transaction_with_behavior(TransactionBehavior::Immediate)?;
+        if let Some((hash, answer)) = answered(&transaction, write.request)? {
+            let same = hash == write.request_hash;
+            let reused = || Fault::RequestReused { request: write.request.to_owned() };
+            return same.then_some(Appended::Repeated(answer)).ok_or_else(reused);
+        }
+        let fresh = plan(write, |repair| stored(&transaction, repair))?;
+        fresh.iter().try_for_each(|entry| insert(&transaction, entry))?;
+        write.rows.iter().try_for_each(|row| store::put(&transaction, row))?;
+        transaction
+            .prepare_cached("INSERT INTO request (request, hash, answer) VALUES (?1, ?2, ?3)")?
+            .execute(params![write.request, write.request_hash.as_bytes(), write.answer])?;
+        transaction.commit()?;
+        Ok(Appended::Written(fresh))
+    }
+}
+
+fn answered(connection: &Connection, request: &str) -> Result<Option<(Hash, Vec<u8>)>, Fault> {
+    let mut statement = connection.prepare_cached("SELECT hash, answer FROM request WHERE request = ?1")?;
+    let found = statement.query_row([request], |row| Ok((Hash::from_bytes(row.get(0)?), row.get(1)?)));
+    Ok(found.optional()?)
+}
+
+fn insert(connection: &Connection, entry: &Entry) -> Result<(), Fault> {
+    let sql = "INSERT INTO journal (repair, device, seq, prev, body, hash) VALUES (?1, ?2, ?3, ?4, ?5, ?6)";
+    let prev: Vec<u8> = entry.prev.iter().flat_map(|hash| *hash.as_bytes()).collect();
+    let seq = i64::try_from(entry.seq).map_err(|_| Fault::Io { what: "an entry number is too large".to_owned() })?;
+    let mut statement = connection.prepare_cached(sql)?;
+    statement.execute(params![entry.repair, entry.device, seq, prev, entry.body, entry.hash.as_bytes()])?;
+    Ok(())
+}
+
+fn stored(connection: &Connection, repair: &str) -> Result<Vec<Entry>, Fault> {
+    let sql = "SELECT device, seq, prev, body, hash FROM journal WHERE repair = ?1 ORDER BY id";
+    let mut statement = connection.prepare_cached(sql)?;
+    let mut rows = statement.query([repair])?;
+    let mut entries = Vec::new();
+    while let Some(row) = rows.next()? {
+        let (device, seq, prev): (String, i64, Vec<u8>) = (row.get(0)?, row.get(1)?, row.get(2)?);
+        let seq = u64::try_from(seq).unwrap_or(0);
+        let Some(prev) = hashes(&prev) else {
+            return Err(Fault::Damaged(Damage { repair: repair.to_owned(), device, seq, flaw: Flaw::Altered }));
+        };
+        let (body, hash) = (row.get(3)?, Hash::from_bytes(row.get(4)?));
+        entries.push(Entry { repair: repair.to_owned(), device, seq, prev, body, hash });
+    }
+    Ok(entries)
+}
+
+/// Returns the hashes that lie end to end in `bytes`, or `None` if the last is not whole.
+fn hashes(bytes: &[u8]) -> Option<Vec<Hash>> {
+    let (whole, rest) = bytes.as_chunks::<32>();
+    rest.is_empty().then(|| whole.iter().copied().map(Hash::from_bytes).collect())
+}
+
+impl From<rusqlite::Error> for Fault {
+    fn from(error: rusqlite::Error) -> Self {
+        let what = error.to_string();
+        match error.sqlite_error_code() {
+            Some(ErrorCode::DiskFull) => Self::DiskFull,
+            Some(ErrorCode::DatabaseBusy | ErrorCode::DatabaseLocked) => Self::Locked,
+            Some(ErrorCode::ReadOnly) => Self::ReadOnly,
+            Some(ErrorCode::NotADatabase) => Self::NotADatabase { path: "This file".to_owned() },
+            Some(ErrorCode::DatabaseCorrupt) => Self::Corrupt { what },
+            _ => Self::Io { what },
+        }
+    }
+}

@@ -1,0 +1,85 @@
+//! What can be searched for, and the same rows in memory.
+
+use std::cmp::Reverse;
+
+use unicode_normalization::UnicodeNormalization;
+use unicode_normalization::char::is_combining_mark;
+
+use super::{After, Filter, Register, Row};
+use crate::journal::{Fault, Journal, Memory};
+
+/// Returns everything of a row that can be searched for, folded, a line for each value.
+pub(super) fn words(row: &Row) -> String {
+    let fixed = [&row.number, &row.line, &row.nodes, &row.street];
+    let values: Vec<&str> = fixed.into_iter().chain(&row.certificate).chain(&row.lots).map(String::as_str).collect();
+    fold(&values.join("\n"))
+}
+
+/// Returns `text` in lower case without accents.
+pub(super) fn fold(text: &str) -> String {
+    text.nfkd().filter(|letter| !is_combining_mark(*letter)).flat_map(char::to_lowercase).collect()
+}
+
+impl Register for Memory {
+    fn row(&self, repair: &str) -> Result<Option<Row>, Fault> {
+        Ok(self.rows.get(repair).cloned())
+    }
+
+    fn list(&self, filter: &Filter, limit: usize, after: Option<&After>) -> Result<Vec<Row>, Fault> {
+        let later =
+            |row: &Row| after.is_none_or(|last| (row.changed_ms, &row.repair) < (last.changed_ms, &last.repair));
+        Ok(latest(self, limit, |row| later(row) && filter.matches(row)))
+    }
+
+    fn live(&self) -> Result<Vec<Row>, Fault> {
+        Ok(latest(self, usize::MAX, |row| row.live))
+    }
+
+    fn search(&self, text: &str, limit: usize) -> Result<Vec<Row>, Fault> {
+        let text = fold(text);
+        let mut parts = text.split_whitespace().peekable();
+        if parts.peek().is_none() {
+            return Ok(Vec::new());
+        }
+        let parts: Vec<&str> = parts.collect();
+        Ok(latest(self, limit, |row| {
+            let words = words(row);
+            parts.iter().all(|part| words.contains(part))
+        }))
+    }
+
+    fn unlisted(&self) -> Result<Vec<String>, Fault> {
+        Ok(self.repairs()?.into_iter().filter(|repair| !self.rows.contains_key(repair)).collect())
+    }
+
+    fn replace_all(&mut self, rows: &[Row]) -> Result<(), Fault> {
+        self.rows = rows.iter().map(|row| (row.repair.clone(), row.tidy())).collect();
+        Ok(())
+    }
+}
+
+fn latest(memory: &Memory, limit: usize, wanted: impl Fn(&Row) -> bool) -> Vec<Row> {
+    let mut rows: Vec<&Row> = memory.rows.values().filter(|row| wanted(row)).collect();
+    rows.sort_by_key(|row| Reverse((row.changed_ms, &row.repair)));
+    rows.into_iter().take(limit).cloned().collect()
+}
+
+impl Filter {
+    fn matches(&self, row: &Row) -> bool {
+        let is = |wanted: &Option<String>, value: &str| wanted.as_deref().is_none_or(|wanted| wanted == value);
+        is(&self.status, &row.status)
+            && is(&self.stage, &row.stage)
+            && is(&self.line, &row.line)
+            && self.lot.as_ref().is_none_or(|lot| row.lots.contains(lot))
+    }
+}
+
+impl Row {
+    /// Returns the row with its lots sorted, each once: the form in which it is kept.
+    pub(crate) fn tidy(&self) -> Self {
+        let mut row = self.clone();
+        row.lots.sort();
+        row.lots.dedup();
+        row
+    }
+}
