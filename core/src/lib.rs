@@ -2,6 +2,7 @@
 //!
 //! - [`units`]: recorded quantities, as integers whose unit is named.
 //! - [`certificate`]: content of a certificate → pages → PDF bytes.
+//! - [`inspection`]: inspection files in the exchange format of EN 13508-2.
 //! - [`maths`]: the one door to transcendental functions.
 //! - [`facts`]: the outside world as plain data.
 //! - [`door`]: request in, response out: the only way in.
@@ -12,6 +13,7 @@ pub mod certificate;
 pub mod door;
 pub mod facts;
 pub mod journal;
+pub mod inspection;
 pub mod maths;
 pub mod register;
 pub mod units;

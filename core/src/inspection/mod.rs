@@ -1,0 +1,65 @@
+//! Inspection files in the exchange format of EN 13508-2 (Annex B), text form and XML form.
+//!
+//! - [`record`]: what a file says, as plain data. [`clock`]: positions round the pipe.
+//! - [`read`]: bytes to [`InspectionFile`], or a [`ReadError`] that names line, expected and found. All or nothing.
+//! - `decode` bytes to text · `row` cells of a line · `fields` cells to a record, for both forms · `text` the readers.
+//!
+//! What an inspection file leaves open is a [`Notice`], never a guess in silence.
+
+pub mod clock;
+mod decode;
+mod error;
+#[cfg(test)]
+mod example;
+mod fields;
+pub mod record;
+mod row;
+mod text;
+
+pub use clock::Clock;
+pub use error::{ReadCode, ReadError};
+pub use record::{
+    Direction, Form, Inspection, InspectionFile, Notice, NoticeCode, Observation, Quantification,
+};
+
+/// The largest file that is read, in bytes. The example of 18 inspections has 15 kB.
+pub const MOST_BYTES: usize = 16 << 20;
+/// The most inspections in one file.
+pub const MOST_INSPECTIONS: usize = 20_000;
+/// The most observations in one file.
+pub const MOST_OBSERVATIONS: usize = 200_000;
+/// The most columns in one row, and header fields in one inspection.
+pub const MOST_COLUMNS: usize = 256;
+
+/// The most notices that are listed.
+pub const MOST_NOTICES: usize = 100;
+
+/// Returns what the file says, with notices about what had to be read around.
+///
+/// Errors: [`ReadError`] with the line (1-based), what was expected and what was found; nothing is returned half read.
+/// Time and memory grow with the size of the file, up to [`MOST_BYTES`].
+/// Source: EN 13508-2:2003+A1:2011, Annex B, as the open data of the R package kwb.en13508.2 shows it.
+pub fn read(bytes: &[u8]) -> Result<InspectionFile, ReadError> {
+    if bytes.len() > MOST_BYTES {
+        let expected = format!("a file of at most {} MB", MOST_BYTES >> 20);
+        let found = format!("{} MB", bytes.len() >> 20);
+        return Err(ReadError::new(ReadCode::TooLarge, 1, expected, found));
+    }
+    let mut file = text::read(decode::decode(bytes)?)?;
+    shorten(&mut file.notices);
+    Ok(file)
+}
+
+/// Keeps the first notices and says how many more there are.
+fn shorten(notices: &mut Vec<Notice>) {
+    let more = notices.len().saturating_sub(MOST_NOTICES);
+    if more > 0 {
+        notices.truncate(MOST_NOTICES);
+        let text = format!("{more} more notices are not listed");
+        notices.push(Notice {
+            code: NoticeCode::MoreNotices,
+            line: 1,
+            text,
+        });
+    }
+}
