@@ -12,8 +12,8 @@
 pub mod certificate;
 pub mod door;
 pub mod facts;
-pub mod journal;
 pub mod inspection;
+pub mod journal;
 pub mod maths;
 pub mod register;
 pub mod units;

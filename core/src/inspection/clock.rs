@@ -11,11 +11,7 @@ pub struct Clock(u8);
 impl Clock {
     /// Returns the hour, or `None` outside 1 to 12.
     pub const fn new(hour: u8) -> Option<Self> {
-        if hour >= 1 && hour <= 12 {
-            Some(Self(hour))
-        } else {
-            None
-        }
+        if hour >= 1 && hour <= 12 { Some(Self(hour)) } else { None }
     }
 
     /// Returns the hour, 1 to 12.

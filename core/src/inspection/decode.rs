@@ -43,10 +43,7 @@ fn declared_label(body: &[u8]) -> Option<String> {
     let value = declaration.split_once("encoding")?.1.trim_start();
     let value = value.strip_prefix('=')?.trim_start();
     let quote = value.chars().next().filter(|c| matches!(c, '"' | '\''))?;
-    value
-        .split(quote)
-        .nth(1)
-        .map(|label| label.trim().to_owned())
+    value.split(quote).nth(1).map(|label| label.trim().to_owned())
 }
 
 /// Returns the set of a label such as `ISO-8859-1:1998`; the year is not part of the name.
@@ -66,18 +63,13 @@ fn without_mark(body: &[u8]) -> Option<&'static Encoding> {
 
 fn by_content(body: &[u8], declared: Option<&'static Encoding>) -> &'static Encoding {
     if body.is_ascii() {
-        return declared
-            .filter(|set| set.is_ascii_compatible())
-            .unwrap_or(UTF_8);
+        return declared.filter(|set| set.is_ascii_compatible()).unwrap_or(UTF_8);
     }
     if std::str::from_utf8(body).is_ok() {
         return UTF_8;
     }
     let fits = |set: &&'static Encoding| {
-        !is_wide(set)
-            && set
-                .decode_without_bom_handling_and_without_replacement(body)
-                .is_some()
+        !is_wide(set) && set.decode_without_bom_handling_and_without_replacement(body).is_some()
     };
     declared.filter(fits).unwrap_or(WINDOWS_1252)
 }
@@ -86,11 +78,7 @@ fn is_wide(set: &'static Encoding) -> bool {
     set == UTF_16LE || set == UTF_16BE
 }
 
-fn departure(
-    label: Option<&str>,
-    declared: Option<&'static Encoding>,
-    chosen: &'static Encoding,
-) -> Option<Notice> {
+fn departure(label: Option<&str>, declared: Option<&'static Encoding>, chosen: &'static Encoding) -> Option<Notice> {
     let read_as = chosen.name();
     let text = match (label, declared) {
         (Some(_), Some(named)) if named == chosen || is_wide(named) && is_wide(chosen) => {
@@ -103,35 +91,20 @@ fn departure(
         (Some(label), None) => format!("the character set {label} is not known: read as {read_as}"),
         (None, _) => format!("the file names no character set: read as {read_as}"),
     };
-    Some(Notice {
-        code: NoticeCode::CharacterSet,
-        line: 1,
-        text: super::error::shown(&text),
-    })
+    Some(Notice { code: NoticeCode::CharacterSet, line: 1, text: super::error::shown(&text) })
 }
 
 /// Returns the text without a closing end-of-file mark, with characters that have no meaning replaced and counted.
 fn clean(text: String, lossy: bool, notices: &mut Vec<Notice>) -> Result<String, ReadError> {
     let body = text.trim_end_matches(['\u{1A}', '\0']);
     let meaningless = |c: char| matches!(c, '\u{80}'..='\u{9F}');
-    if let Some(at) =
-        body.find(|c: char| c.is_control() && !matches!(c, '\t' | '\r' | '\n') && !meaningless(c))
-    {
+    if let Some(at) = body.find(|c: char| c.is_control() && !matches!(c, '\t' | '\r' | '\n') && !meaningless(c)) {
         return Err(control_character(body, at));
     }
-    let lost = body
-        .chars()
-        .filter(|c| meaningless(*c) || lossy && *c == '\u{FFFD}')
-        .count();
+    let lost = body.chars().filter(|c| meaningless(*c) || lossy && *c == '\u{FFFD}').count();
     if lost > 0 {
-        let text = format!(
-            "{lost} characters have no meaning in the character set and are shown as \u{FFFD}"
-        );
-        notices.push(Notice {
-            code: NoticeCode::LostCharacters,
-            line: 1,
-            text,
-        });
+        let text = format!("{lost} characters have no meaning in the character set and are shown as \u{FFFD}");
+        notices.push(Notice { code: NoticeCode::LostCharacters, line: 1, text });
     }
     Ok(body.replace(meaningless, "\u{FFFD}"))
 }
@@ -140,12 +113,7 @@ fn control_character(text: &str, at: usize) -> ReadError {
     let (before, from) = text.split_at(at);
     let line = 1 + before.matches('\n').count() as u64;
     let number = from.chars().next().map_or(0, u32::from);
-    ReadError::new(
-        ReadCode::ControlCharacter,
-        line,
-        "text",
-        format!("the control character U+{number:04X}"),
-    )
+    ReadError::new(ReadCode::ControlCharacter, line, "text", format!("the control character U+{number:04X}"))
 }
 
 #[cfg(test)]
@@ -154,18 +122,12 @@ mod tests {
 
     fn read(bytes: &[u8]) -> (String, Vec<NoticeCode>) {
         let decoded = decode(bytes).unwrap();
-        (
-            decoded.text,
-            decoded.notices.iter().map(|n| n.code).collect(),
-        )
+        (decoded.text, decoded.notices.iter().map(|n| n.code).collect())
     }
 
     #[test]
     fn latin_1_is_read_as_it_says() {
-        assert_eq!(
-            read(b"#A1=ISO-8859-1:1998\r\n\xE4"),
-            ("#A1=ISO-8859-1:1998\r\n\u{E4}".into(), vec![])
-        );
+        assert_eq!(read(b"#A1=ISO-8859-1:1998\r\n\xE4"), ("#A1=ISO-8859-1:1998\r\n\u{E4}".into(), vec![]));
     }
 
     #[test]
@@ -190,11 +152,7 @@ mod tests {
     #[test]
     fn a_mark_wins_over_the_name() {
         let mut bytes = vec![0xFE, 0xFF];
-        bytes.extend(
-            "#A1=ISO-8859-1\nä"
-                .encode_utf16()
-                .flat_map(u16::to_be_bytes),
-        );
+        bytes.extend("#A1=ISO-8859-1\nä".encode_utf16().flat_map(u16::to_be_bytes));
         let (text, notices) = read(&bytes);
         assert!(text.starts_with("#A1=") && text.ends_with('ä'));
         assert_eq!(notices, [NoticeCode::CharacterSet]);

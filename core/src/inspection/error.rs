@@ -60,18 +60,8 @@ pub enum ReadCode {
 }
 
 impl ReadError {
-    pub(super) fn new(
-        code: ReadCode,
-        line: u64,
-        expected: impl Into<String>,
-        found: impl AsRef<str>,
-    ) -> Self {
-        Self {
-            code,
-            line,
-            expected: expected.into(),
-            found: shown(found.as_ref()),
-        }
+    pub(super) fn new(code: ReadCode, line: u64, expected: impl Into<String>, found: impl AsRef<str>) -> Self {
+        Self { code, line, expected: expected.into(), found: shown(found.as_ref()) }
     }
 }
 

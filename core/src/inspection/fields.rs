@@ -1,9 +1,7 @@
 //! From cells to records, the same for the text form and the XML form.
 
 use super::row::millionths;
-use super::{
-    Clock, Direction, Inspection, MOST_COLUMNS, Notice, NoticeCode, Observation, Quantification,
-};
+use super::{Clock, Direction, Inspection, MOST_COLUMNS, Notice, NoticeCode, Observation, Quantification};
 use super::{ReadCode, ReadError};
 use crate::units::Length;
 use chrono::{NaiveDate, NaiveTime};
@@ -52,15 +50,8 @@ impl Header {
     ) -> Result<Inspection, ReadError> {
         let node_1 = self.text("AAD");
         let node_2 = self.text("AAF");
-        let start_node = self
-            .text("AAB")
-            .or_else(|| start_from_observation(&observations, notices));
-        let end_node = end_node(
-            start_node.as_deref(),
-            node_1.as_deref(),
-            node_2.as_deref(),
-            &observations,
-        );
+        let start_node = self.text("AAB").or_else(|| start_from_observation(&observations, notices));
+        let end_node = end_node(start_node.as_deref(), node_1.as_deref(), node_2.as_deref(), &observations);
         Ok(Inspection {
             line: self.text("AAA"),
             end_node,
@@ -80,11 +71,7 @@ impl Header {
             standard: self.text("ABA"),
             reference_point: self.text("ABC"),
             inspector: self.text("ABH"),
-            other: self
-                .cells
-                .into_iter()
-                .map(|(code, (text, _))| (code, text))
-                .collect(),
+            other: self.cells.into_iter().map(|(code, (text, _))| (code, text)).collect(),
             source_line,
             observations,
         })
@@ -94,12 +81,7 @@ impl Header {
         self.cells.remove(code).map(|(text, _)| text)
     }
 
-    fn length(
-        &mut self,
-        code: &str,
-        decimal: char,
-        unit: Unit,
-    ) -> Result<Option<Length>, ReadError> {
+    fn length(&mut self, code: &str, decimal: char, unit: Unit) -> Result<Option<Length>, ReadError> {
         let Some((text, line)) = self.cells.remove(code) else {
             return Ok(None);
         };
@@ -122,39 +104,26 @@ impl Header {
             .find_map(|form| NaiveDate::parse_from_str(&text, form).ok())
             .filter(|date| (1900..2200).contains(&chrono::Datelike::year(date)));
         let expected = "a date such as 2026-09-22 (ABF)";
-        read.map(Some)
-            .ok_or_else(|| ReadError::new(ReadCode::Date, line, expected, text))
+        read.map(Some).ok_or_else(|| ReadError::new(ReadCode::Date, line, expected, text))
     }
 
     fn time(&mut self) -> Result<Option<NaiveTime>, ReadError> {
         let Some((text, line)) = self.cells.remove("ABG") else {
             return Ok(None);
         };
-        let read = ["%H:%M", "%H:%M:%S"]
-            .iter()
-            .find_map(|form| NaiveTime::parse_from_str(&text, form).ok());
+        let read = ["%H:%M", "%H:%M:%S"].iter().find_map(|form| NaiveTime::parse_from_str(&text, form).ok());
         let expected = "a time such as 09:05 (ABG)";
-        read.map(Some)
-            .ok_or_else(|| ReadError::new(ReadCode::Time, line, expected, text))
+        read.map(Some).ok_or_else(|| ReadError::new(ReadCode::Time, line, expected, text))
     }
 }
 
-fn direction(
-    text: &str,
-    line: u64,
-    notices: &mut Vec<Notice>,
-) -> Result<Option<Direction>, ReadError> {
+fn direction(text: &str, line: u64, notices: &mut Vec<Notice>) -> Result<Option<Direction>, ReadError> {
     match text {
         "A" => Ok(Some(Direction::WithFlow)),
         "B" => Ok(Some(Direction::AgainstFlow)),
         "C" => {
-            let text =
-                "direction C (not known): upstream and downstream node are not known".to_owned();
-            notices.push(Notice {
-                code: NoticeCode::UnknownValue,
-                line,
-                text,
-            });
+            let text = "direction C (not known): upstream and downstream node are not known".to_owned();
+            notices.push(Notice { code: NoticeCode::UnknownValue, line, text });
             Ok(None)
         }
         _ => {
@@ -165,18 +134,11 @@ fn direction(
 }
 
 /// Returns the node that the first observation BCD names.
-fn start_from_observation(
-    observations: &[Observation],
-    notices: &mut Vec<Notice>,
-) -> Option<String> {
+fn start_from_observation(observations: &[Observation], notices: &mut Vec<Notice>) -> Option<String> {
     let first = observations.iter().find(|o| o.code == "BCD")?;
     let node = first.quant1.as_ref()?.as_written.clone();
     let text = format!("no start node (AAB): taken from the observation BCD, {node}");
-    notices.push(Notice {
-        code: NoticeCode::StartNodeFromObservation,
-        line: first.source_line,
-        text,
-    });
+    notices.push(Notice { code: NoticeCode::StartNodeFromObservation, line: first.source_line, text });
     Some(node)
 }
 
@@ -188,15 +150,11 @@ fn end_node(
     observations: &[Observation],
 ) -> Option<String> {
     let finish = observations.iter().rfind(|o| o.code == "BCE");
-    let named = finish
-        .and_then(|o| o.quant1.as_ref())
-        .map(|q| q.as_written.as_str());
+    let named = finish.and_then(|o| o.quant1.as_ref()).map(|q| q.as_written.as_str());
     let end = match (start, node_1, node_2) {
         (Some(start), Some(one), Some(two)) if one == start => Some(two),
         (Some(start), Some(one), Some(two)) if two == start => Some(one),
-        (Some(start), Some(only), None) | (Some(start), None, Some(only)) if only != start => {
-            Some(only)
-        }
+        (Some(start), Some(only), None) | (Some(start), None, Some(only)) if only != start => Some(only),
         _ => named,
     };
     end.map(str::to_owned)
@@ -210,17 +168,9 @@ pub(super) struct Unit {
     most: i64,
 }
 /// Stations and lengths: up to 100 km.
-pub(super) const METRES: Unit = Unit {
-    name: "a distance in m, 0 or more",
-    um: 1_000_000,
-    most: 100_000,
-};
+pub(super) const METRES: Unit = Unit { name: "a distance in m, 0 or more", um: 1_000_000, most: 100_000 };
 /// Heights and widths: up to 100 m.
-pub(super) const MILLIMETRES: Unit = Unit {
-    name: "a size in mm, 0 or more",
-    um: 1_000,
-    most: 100_000,
-};
+pub(super) const MILLIMETRES: Unit = Unit { name: "a size in mm, 0 or more", um: 1_000, most: 100_000 };
 
 fn length(text: &str, line: u64, decimal: char, unit: Unit) -> Result<Length, ReadError> {
     let steps = millionths(text, decimal).filter(|m| (0..=unit.most * 1_000_000).contains(m));
@@ -240,10 +190,7 @@ pub(super) fn observation<'a>(
     decimal: char,
     notices: &mut Vec<Notice>,
 ) -> Result<Observation, ReadError> {
-    let mut o = Observation {
-        source_line: line,
-        ..Observation::default()
-    };
+    let mut o = Observation { source_line: line, ..Observation::default() };
     for (column, text) in cells.filter(|(_, text)| !text.trim().is_empty()) {
         let trimmed = text.trim();
         let owned = || Some(trimmed.to_owned());
@@ -273,10 +220,7 @@ pub(super) fn observation<'a>(
 }
 
 fn quantification(text: &str, decimal: char) -> Quantification {
-    Quantification {
-        as_written: text.to_owned(),
-        millionths: millionths(text, decimal),
-    }
+    Quantification { as_written: text.to_owned(), millionths: millionths(text, decimal) }
 }
 
 fn clock(text: &str, line: u64, decimal: char) -> Result<Clock, ReadError> {
@@ -291,10 +235,6 @@ fn at_joint(text: &str, line: u64, notices: &mut Vec<Notice>) -> Option<bool> {
         return Some(true);
     }
     let text = format!("{text:?} in column K (joint) is not A: left out");
-    notices.push(Notice {
-        code: NoticeCode::UnknownValue,
-        line,
-        text,
-    });
+    notices.push(Notice { code: NoticeCode::UnknownValue, line, text });
     None
 }

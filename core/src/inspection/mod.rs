@@ -18,9 +18,7 @@ mod text;
 
 pub use clock::Clock;
 pub use error::{ReadCode, ReadError};
-pub use record::{
-    Direction, Form, Inspection, InspectionFile, Notice, NoticeCode, Observation, Quantification,
-};
+pub use record::{Direction, Form, Inspection, InspectionFile, Notice, NoticeCode, Observation, Quantification};
 
 /// The largest file that is read, in bytes. The example of 18 inspections has 15 kB.
 pub const MOST_BYTES: usize = 16 << 20;
@@ -56,10 +54,6 @@ fn shorten(notices: &mut Vec<Notice>) {
     if more > 0 {
         notices.truncate(MOST_NOTICES);
         let text = format!("{more} more notices are not listed");
-        notices.push(Notice {
-            code: NoticeCode::MoreNotices,
-            line: 1,
-            text,
-        });
+        notices.push(Notice { code: NoticeCode::MoreNotices, line: 1, text });
     }
 }

@@ -17,11 +17,7 @@ pub(super) struct Dialect {
 /// A quoted cell begins with the quote mark (spaces before it are allowed); inside, a doubled mark is one mark and a
 /// separator is text. A quote mark inside a cell that does not begin with it is text.
 /// Errors: `Quote` if a quoted cell does not end on its line or goes on behind its end; `TooLarge`.
-pub(super) fn cells<'a>(
-    line: &'a str,
-    number: u64,
-    dialect: &Dialect,
-) -> Result<Vec<Cow<'a, str>>, ReadError> {
+pub(super) fn cells<'a>(line: &'a str, number: u64, dialect: &Dialect) -> Result<Vec<Cow<'a, str>>, ReadError> {
     let mut cells = Vec::new();
     let mut rest = line;
     loop {
@@ -43,11 +39,7 @@ pub(super) fn cells<'a>(
 
 /// Returns what stands behind the opening quote mark, if the cell begins with one.
 fn quoted_start<'a>(rest: &'a str, dialect: &Dialect) -> Option<&'a str> {
-    let trimmed = if dialect.separator == ' ' {
-        rest
-    } else {
-        rest.trim_start_matches(' ')
-    };
+    let trimmed = if dialect.separator == ' ' { rest } else { rest.trim_start_matches(' ') };
     trimmed.strip_prefix(dialect.quote?)
 }
 
@@ -59,11 +51,7 @@ fn plain<'a>(rest: &'a str, dialect: &Dialect) -> (Cow<'a, str>, Option<&'a str>
 }
 
 /// Returns the text of a quoted cell whose opening mark has been taken, and what follows its separator.
-fn quoted<'a>(
-    inside: &'a str,
-    number: u64,
-    dialect: &Dialect,
-) -> Result<(Cow<'a, str>, Option<&'a str>), ReadError> {
+fn quoted<'a>(inside: &'a str, number: u64, dialect: &Dialect) -> Result<(Cow<'a, str>, Option<&'a str>), ReadError> {
     let Some(quote) = dialect.quote else {
         return Ok(plain(inside, dialect));
     };
@@ -85,29 +73,15 @@ fn quoted<'a>(
     }
 }
 
-fn behind_quote<'a>(
-    after: &'a str,
-    number: u64,
-    dialect: &Dialect,
-) -> Result<Option<&'a str>, ReadError> {
-    let trimmed = if dialect.separator == ' ' {
-        after
-    } else {
-        after.trim_start_matches(' ')
-    };
+fn behind_quote<'a>(after: &'a str, number: u64, dialect: &Dialect) -> Result<Option<&'a str>, ReadError> {
+    let trimmed = if dialect.separator == ' ' { after } else { after.trim_start_matches(' ') };
     if trimmed.is_empty() {
         return Ok(None);
     }
-    trimmed
-        .strip_prefix(dialect.separator)
-        .map(Some)
-        .ok_or_else(|| {
-            let expected = format!(
-                "a separator {:?} behind the closing quote",
-                dialect.separator
-            );
-            ReadError::new(ReadCode::Quote, number, expected, after)
-        })
+    trimmed.strip_prefix(dialect.separator).map(Some).ok_or_else(|| {
+        let expected = format!("a separator {:?} behind the closing quote", dialect.separator);
+        ReadError::new(ReadCode::Quote, number, expected, after)
+    })
 }
 
 /// Returns a number in millionths, or `None` if the text is no plain number with this decimal mark.
@@ -127,29 +101,17 @@ pub(super) fn millionths(text: &str, decimal: char) -> Option<i64> {
     let all = whole.bytes().chain(places(0).take(6));
     let count = all.fold(0i64, |sum, b| sum * 10 + digit(b));
     let rounded = count + i64::from(places(6).next().is_some_and(|b| b >= b'5'));
-    Some(if text.starts_with('-') {
-        -rounded
-    } else {
-        rounded
-    })
+    Some(if text.starts_with('-') { -rounded } else { rounded })
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
 
-    const COMMA: Dialect = Dialect {
-        separator: ',',
-        decimal: '.',
-        quote: Some('"'),
-    };
+    const COMMA: Dialect = Dialect { separator: ',', decimal: '.', quote: Some('"') };
 
     fn split(line: &str) -> Vec<String> {
-        cells(line, 1, &COMMA)
-            .unwrap()
-            .into_iter()
-            .map(Cow::into_owned)
-            .collect()
+        cells(line, 1, &COMMA).unwrap().into_iter().map(Cow::into_owned).collect()
     }
 
     #[test]
@@ -159,10 +121,7 @@ mod tests {
 
     #[test]
     fn a_doubled_quote_is_one_quote() {
-        assert_eq!(
-            split(r#""the ""old"" tap","""",x"#),
-            [r#"the "old" tap"#, "\"", "x"]
-        );
+        assert_eq!(split(r#""the ""old"" tap","""",x"#), [r#"the "old" tap"#, "\"", "x"]);
     }
 
     #[test]
@@ -178,21 +137,12 @@ mod tests {
     #[test]
     fn a_quote_that_does_not_close_is_refused() {
         assert_eq!(cells(r#"1,"abc"#, 7, &COMMA).unwrap_err().line, 7);
-        assert_eq!(
-            cells(r#"1,"ab"c,"#, 7, &COMMA).unwrap_err().code,
-            ReadCode::Quote
-        );
+        assert_eq!(cells(r#"1,"ab"c,"#, 7, &COMMA).unwrap_err().code, ReadCode::Quote);
     }
 
     #[test]
     fn numbers_are_exact_in_millionths() {
-        for (text, value) in [
-            ("0", 0),
-            ("23.5", 23_500_000),
-            ("-.5", -500_000),
-            ("7.", 7_000_000),
-            ("+1", 1_000_000),
-        ] {
+        for (text, value) in [("0", 0), ("23.5", 23_500_000), ("-.5", -500_000), ("7.", 7_000_000), ("+1", 1_000_000)] {
             assert_eq!(millionths(text, '.'), Some(value), "{text}");
         }
         assert_eq!(millionths("1,0000005", ','), Some(1_000_001));
@@ -200,19 +150,7 @@ mod tests {
 
     #[test]
     fn what_is_no_plain_number_is_none() {
-        for text in [
-            "",
-            ".",
-            "-",
-            "1e3",
-            "NaN",
-            "1.2.3",
-            "1 000",
-            "1,5",
-            "MH 031",
-            "٣",
-            "12345678901",
-        ] {
+        for text in ["", ".", "-", "1e3", "NaN", "1.2.3", "1 000", "1,5", "MH 031", "٣", "12345678901"] {
             assert_eq!(millionths(text, '.'), None, "{text}");
         }
     }

@@ -58,14 +58,9 @@ impl<'a> Iterator for Lines<'a> {
         self.number += 1;
         let end = rest.find(['\n', '\r']);
         let (text, after) = end.map_or((rest, ""), |end| rest.split_at(end));
-        let after = after
-            .strip_prefix("\r\n")
-            .or_else(|| after.strip_prefix(['\n', '\r']));
+        let after = after.strip_prefix("\r\n").or_else(|| after.strip_prefix(['\n', '\r']));
         self.rest = after.filter(|after| !after.is_empty());
-        Some(Line {
-            number: self.number,
-            text,
-        })
+        Some(Line { number: self.number, text })
     }
 }
 
@@ -115,35 +110,21 @@ impl FileHeader {
         };
         if separator == decimal || quote == Some(separator) || quote == Some(decimal) {
             let line = self.0.get("A5").map_or(last_line, |(_, line)| *line);
-            let found = format!(
-                "{separator:?}, {decimal:?}, {}",
-                quote.map_or_else(String::new, |q| format!("{q:?}"))
-            );
+            let found = format!("{separator:?}, {decimal:?}, {}", quote.map_or_else(String::new, |q| format!("{q:?}")));
             let expected = "three different characters in #A3, #A4 and #A5";
             return Err(ReadError::new(ReadCode::FileHeader, line, expected, found));
         }
-        Ok(Dialect {
-            separator,
-            decimal,
-            quote,
-        })
+        Ok(Dialect { separator, decimal, quote })
     }
 
     fn character(&self, name: &str, meaning: &str, last_line: u64) -> Result<char, ReadError> {
         let expected = || format!("#{name}= with {meaning}, one character");
         let Some((text, line)) = self.0.get(name) else {
-            return Err(ReadError::new(
-                ReadCode::FileHeader,
-                last_line,
-                expected(),
-                "no such line",
-            ));
+            return Err(ReadError::new(ReadCode::FileHeader, last_line, expected(), "no such line"));
         };
         let only = |text: &str| {
             let mut chars = text.chars();
-            chars
-                .next()
-                .filter(|c| chars.next().is_none() && !c.is_alphanumeric() && *c != '#')
+            chars.next().filter(|c| chars.next().is_none() && !c.is_alphanumeric() && *c != '#')
         };
         only(text.trim())
             .or_else(|| only(text))
@@ -161,18 +142,8 @@ struct Reader<'a> {
 
 impl<'a> Reader<'a> {
     fn new(text: &'a str, notices: Vec<Notice>) -> Self {
-        let lines = Lines {
-            rest: Some(text),
-            number: 0,
-        }
-        .peekable();
-        Self {
-            lines,
-            last_line: 1,
-            ends_with_line_end: text.ends_with(['\n', '\r']),
-            notices,
-            observations: 0,
-        }
+        let lines = Lines { rest: Some(text), number: 0 }.peekable();
+        Self { lines, last_line: 1, ends_with_line_end: text.ends_with(['\n', '\r']), notices, observations: 0 }
     }
 
     fn next_line(&mut self) -> Option<Line<'a>> {
@@ -183,11 +154,7 @@ impl<'a> Reader<'a> {
 
     /// Returns whether a line that is not blank follows.
     fn skip_blank_lines(&mut self) -> bool {
-        while self
-            .lines
-            .next_if(|line| line.text.trim().is_empty())
-            .is_some()
-        {}
+        while self.lines.next_if(|line| line.text.trim().is_empty()).is_some() {}
         self.lines.peek().is_some()
     }
 
@@ -203,24 +170,14 @@ impl<'a> Reader<'a> {
             let earlier = fields.insert(name.to_owned(), (value.to_owned(), line.number));
             if earlier.is_some() {
                 let expected = format!("one line #{name}=");
-                return Err(ReadError::new(
-                    ReadCode::FileHeader,
-                    line.number,
-                    expected,
-                    line.text,
-                ));
+                return Err(ReadError::new(ReadCode::FileHeader, line.number, expected, line.text));
             }
             self.next_line();
         }
         if fields.is_empty() {
             let found = self.lines.peek().map_or("nothing", |line| line.text);
             let expected = "#A1= of the text form or <DATA> of the XML form";
-            return Err(ReadError::new(
-                ReadCode::NotAnInspectionFile,
-                1,
-                expected,
-                found,
-            ));
+            return Err(ReadError::new(ReadCode::NotAnInspectionFile, 1, expected, found));
         }
         Ok(FileHeader(fields))
     }
@@ -232,12 +189,7 @@ impl<'a> Reader<'a> {
         loop {
             let Some(line) = self.line_of_inspection(&observations)? else {
                 let start = source_line.unwrap_or(self.last_line);
-                return header.into_inspection(
-                    observations,
-                    dialect.decimal,
-                    start,
-                    &mut self.notices,
-                );
+                return header.into_inspection(observations, dialect.decimal, start, &mut self.notices);
             };
             match mark(line.text) {
                 Some(Mark::Fields(names)) if observations.is_empty() => {
@@ -249,12 +201,7 @@ impl<'a> Reader<'a> {
                 }
                 Some(Mark::End) if source_line.is_some() => {
                     let start = source_line.unwrap_or(line.number);
-                    return header.into_inspection(
-                        observations,
-                        dialect.decimal,
-                        start,
-                        &mut self.notices,
-                    );
+                    return header.into_inspection(observations, dialect.decimal, start, &mut self.notices);
                 }
                 _ => return Err(out_of_order(line, source_line.is_some())),
             }
@@ -262,10 +209,7 @@ impl<'a> Reader<'a> {
     }
 
     /// Returns the next line, or `None` where the file ends and its last inspection is whole without `#Z`.
-    fn line_of_inspection(
-        &mut self,
-        observations: &[Observation],
-    ) -> Result<Option<Line<'a>>, ReadError> {
+    fn line_of_inspection(&mut self, observations: &[Observation]) -> Result<Option<Line<'a>>, ReadError> {
         self.skip_blank_lines();
         let last = self.last_line;
         let line = self.next_line();
@@ -274,39 +218,19 @@ impl<'a> Reader<'a> {
             return line.ok_or_else(cut).map(Some);
         }
         let text = "the last inspection ends without #Z, but it reaches its end".to_owned();
-        self.notices.push(Notice {
-            code: NoticeCode::NoEndMark,
-            line: last,
-            text,
-        });
+        self.notices.push(Notice { code: NoticeCode::NoEndMark, line: last, text });
         Ok(None)
     }
 
     /// Reads the row of values that follows `#B…=`.
-    fn header_block(
-        &mut self,
-        names: &str,
-        at: u64,
-        dialect: &Dialect,
-        header: &mut Header,
-    ) -> Result<(), ReadError> {
+    fn header_block(&mut self, names: &str, at: u64, dialect: &Dialect, header: &mut Header) -> Result<(), ReadError> {
         let names = columns(names, at, dialect)?;
         let expected = || format!("a row with the values of {}", names.join(", "));
         let Some(row) = self.next_line() else {
-            return Err(ReadError::new(
-                ReadCode::CutShort,
-                at,
-                expected(),
-                "the end of the file",
-            ));
+            return Err(ReadError::new(ReadCode::CutShort, at, expected(), "the end of the file"));
         };
         if mark(row.text).is_some() {
-            return Err(ReadError::new(
-                ReadCode::OutOfOrder,
-                row.number,
-                expected(),
-                row.text,
-            ));
+            return Err(ReadError::new(ReadCode::OutOfOrder, row.number, expected(), row.text));
         }
         let values = cells(row.text, row.number, dialect)?;
         fits(&values, names.len(), row.number)?;
@@ -336,16 +260,8 @@ impl<'a> Reader<'a> {
             if self.observations > MOST_OBSERVATIONS {
                 return Err(self.too_many(MOST_OBSERVATIONS, "observations"));
             }
-            let row_cells = letters
-                .iter()
-                .zip(&values)
-                .map(|(letter, value)| (*letter, value.as_ref()));
-            observations.push(observation(
-                row_cells,
-                row.number,
-                dialect.decimal,
-                &mut self.notices,
-            )?);
+            let row_cells = letters.iter().zip(&values).map(|(letter, value)| (*letter, value.as_ref()));
+            observations.push(observation(row_cells, row.number, dialect.decimal, &mut self.notices)?);
         }
         Ok(())
     }
@@ -354,22 +270,13 @@ impl<'a> Reader<'a> {
     fn letters(&mut self, names: Vec<String>, at: u64) -> Result<Vec<char>, ReadError> {
         if !names.iter().any(|name| name == "A") {
             let expected = "a column A (main code)";
-            return Err(ReadError::new(
-                ReadCode::Column,
-                at,
-                expected,
-                names.join(" "),
-            ));
+            return Err(ReadError::new(ReadCode::Column, at, expected, names.join(" ")));
         }
         let letter = |name: String| match name.as_bytes() {
             [letter @ b'A'..=b'N'] => char::from(*letter),
             _ => {
                 let text = format!("column {name} is not in EN 13508-2: left out");
-                self.notices.push(Notice {
-                    code: NoticeCode::UnknownColumn,
-                    line: at,
-                    text,
-                });
+                self.notices.push(Notice { code: NoticeCode::UnknownColumn, line: at, text });
                 ' '
             }
         };
@@ -377,12 +284,7 @@ impl<'a> Reader<'a> {
     }
 
     fn too_many(&self, most: usize, what: &str) -> ReadError {
-        ReadError::new(
-            ReadCode::TooLarge,
-            self.last_line,
-            format!("at most {most} {what}"),
-            "more",
-        )
+        ReadError::new(ReadCode::TooLarge, self.last_line, format!("at most {most} {what}"), "more")
     }
 }
 
@@ -390,24 +292,14 @@ impl<'a> Reader<'a> {
 ///
 /// Errors: `Column` if a name is empty or stands twice.
 fn columns(names: &str, at: u64, dialect: &Dialect) -> Result<Vec<String>, ReadError> {
-    let mut names: Vec<String> = cells(names, at, dialect)?
-        .iter()
-        .map(|name| name.trim().to_owned())
-        .collect();
+    let mut names: Vec<String> = cells(names, at, dialect)?.iter().map(|name| name.trim().to_owned()).collect();
     while names.last().is_some_and(String::is_empty) {
         names.pop();
     }
-    let wrong = names
-        .iter()
-        .enumerate()
-        .find(|(i, name)| name.is_empty() || names.iter().take(*i).any(|n| n == *name));
+    let wrong = names.iter().enumerate().find(|(i, name)| name.is_empty() || names.iter().take(*i).any(|n| n == *name));
     if let Some((_, name)) = wrong {
         let expected = "names of fields, each once";
-        let found = if name.is_empty() {
-            "an empty name".to_owned()
-        } else {
-            format!("{name} twice")
-        };
+        let found = if name.is_empty() { "an empty name".to_owned() } else { format!("{name} twice") };
         return Err(ReadError::new(ReadCode::Column, at, expected, found));
     }
     if names.is_empty() {
@@ -418,33 +310,19 @@ fn columns(names: &str, at: u64, dialect: &Dialect) -> Result<Vec<String>, ReadE
 
 /// Refuses a row with more cells than columns, unless the cells beyond are empty.
 fn fits(values: &[impl AsRef<str>], columns: usize, line: u64) -> Result<(), ReadError> {
-    let beyond = values
-        .iter()
-        .skip(columns)
-        .find(|value| !value.as_ref().trim().is_empty());
+    let beyond = values.iter().skip(columns).find(|value| !value.as_ref().trim().is_empty());
     beyond.map_or(Ok(()), |_| {
         let expected = format!("at most {columns} cells");
-        Err(ReadError::new(
-            ReadCode::TooManyCells,
-            line,
-            expected,
-            format!("{} cells", values.len()),
-        ))
+        Err(ReadError::new(ReadCode::TooManyCells, line, expected, format!("{} cells", values.len())))
     })
 }
 
 fn out_of_order(line: Line<'_>, begun: bool) -> ReadError {
-    let expected = if begun {
-        "#B…=, #C= or #Z"
-    } else {
-        "#B01= of the next inspection"
-    };
+    let expected = if begun { "#B…=, #C= or #Z" } else { "#B01= of the next inspection" };
     ReadError::new(ReadCode::OutOfOrder, line.number, expected, line.text)
 }
 
 /// Returns whether the camera arrived (BCE) or the inspection was given up (BDC): then nothing more is to come.
 fn arrived(observations: &[Observation]) -> bool {
-    observations
-        .iter()
-        .any(|o| matches!(o.code.as_str(), "BCE" | "BDC"))
+    observations.iter().any(|o| matches!(o.code.as_str(), "BCE" | "BDC"))
 }
