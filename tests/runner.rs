@@ -1,1 +1,4 @@
 //! One test binary: a module for each promise.
+
+mod ask;
+mod serve;

@@ -1,4 +1,55 @@
 //! The command line of Mendline.
 #![allow(clippy::disallowed_methods)]
 
-fn main() {}
+mod ask;
+mod assets;
+mod edge;
+mod http;
+mod ports;
+mod serve;
+
+use std::path::PathBuf;
+use std::process::ExitCode;
+
+use clap::{Parser, Subcommand};
+
+/// Mends one defect in a buried pipe, from the inspection to the signed certificate.
+#[derive(Parser)]
+#[command(version)]
+struct Line {
+    #[command(subcommand)]
+    verb: Verb,
+}
+
+#[derive(Subcommand)]
+enum Verb {
+    /// Opens the screens in a browser on this computer.
+    Serve {
+        /// The folder that holds the repairs. Without it: the usual place for this person's data.
+        #[arg(long, value_name = "DIR")]
+        data: Option<PathBuf>,
+        /// The port. Without it: 8417, or a free one when that is taken.
+        #[arg(long, value_name = "N")]
+        port: Option<u16>,
+    },
+    /// Answers requests: one envelope of JSON a line in, one response a line out.
+    Ask {
+        /// The folder that holds the repairs.
+        #[arg(long, value_name = "DIR")]
+        data: PathBuf,
+    },
+}
+
+fn main() -> ExitCode {
+    let outcome = match Line::parse().verb {
+        Verb::Serve { data, port } => serve::run(data, port),
+        Verb::Ask { data } => ask::run(&data),
+    };
+    outcome.map_or_else(
+        |says| {
+            eprintln!("mendline: {says}");
+            ExitCode::FAILURE
+        },
+        |()| ExitCode::SUCCESS,
+    )
+}
