@@ -117,13 +117,19 @@ pub trait Journal {
     }
 
     /// Returns the first bad entry of every broken chain, the shelf's first; empty if all are sound.
+    ///
+    /// Errors: `Corrupt` if the chains are sound but the file is not.
     fn verify_all(&self) -> Result<Vec<Damage>, Fault> {
-        let mut damages = Vec::new();
-        for repair in std::iter::once(SHELF.to_owned()).chain(self.repairs()?) {
-            damages.extend(Chain::check(self.stored(&repair)?).err());
-        }
-        Ok(damages)
+        broken_chains(self)
     }
+}
+
+fn broken_chains(journal: &(impl Journal + ?Sized)) -> Result<Vec<Damage>, Fault> {
+    let mut damages = Vec::new();
+    for repair in std::iter::once(SHELF.to_owned()).chain(journal.repairs()?) {
+        damages.extend(Chain::check(journal.stored(&repair)?).err());
+    }
+    Ok(damages)
 }
 
 /// Returns the hashes that none of `entries` follows, sorted.

@@ -7,7 +7,7 @@ use rusqlite::config::DbConfig;
 use rusqlite::{Connection, ErrorCode, OpenFlags, OptionalExtension, TransactionBehavior, params};
 
 use super::plan::plan;
-use super::{Appended, Damage, Entry, Fault, Flaw, Hash, Journal, SHELF, Write, schema};
+use super::{Appended, Damage, Entry, Fault, Flaw, Hash, Journal, SHELF, Write, broken_chains, schema};
 use crate::register::store;
 
 /// How long a write waits for another program's write.
@@ -110,6 +110,26 @@ impl Journal for Sqlite {
         transaction.commit()?;
         Ok(Appended::Written(fresh))
     }
+
+    fn verify_all(&self) -> Result<Vec<Damage>, Fault> {
+        let damages = broken_chains(self)?;
+        if damages.is_empty() {
+            check_file(&self.connection)?;
+        }
+        Ok(damages)
+    }
+}
+
+/// Checks the pages and indexes of the journal's own tables: an index that has lost a row hides the end of a chain.
+fn check_file(connection: &Connection) -> Result<(), Fault> {
+    for table in ["journal", "request"] {
+        let sql = format!("PRAGMA integrity_check({table})");
+        let found: String = connection.query_row(&sql, [], |row| row.get(0))?;
+        if found != "ok" {
+            return Err(Fault::Corrupt { what: found });
+        }
+    }
+    Ok(())
 }
 
 fn answered(connection: &Connection, request: &str) -> Result<Option<(Hash, Vec<u8>)>, Fault> {
@@ -135,10 +155,10 @@ fn stored(connection: &Connection, repair: &str) -> Result<Vec<Entry>, Fault> {
     while let Some(row) = rows.next()? {
         let (device, seq, prev): (String, i64, Vec<u8>) = (row.get(0)?, row.get(1)?, row.get(2)?);
         let seq = u64::try_from(seq).unwrap_or(0);
-        let Some(prev) = hashes(&prev) else {
+        let (body, hash): (Vec<u8>, Vec<u8>) = (row.get(3)?, row.get(4)?);
+        let (Some(prev), Ok(hash)) = (hashes(&prev), hash.try_into().map(Hash::from_bytes)) else {
             return Err(Fault::Damaged(Damage { repair: repair.to_owned(), device, seq, flaw: Flaw::Altered }));
         };
-        let (body, hash) = (row.get(3)?, Hash::from_bytes(row.get(4)?));
         entries.push(Entry { repair: repair.to_owned(), device, seq, prev, body, hash });
     }
     Ok(entries)
