@@ -1,5 +1,6 @@
 //! The repair of one defect in a buried pipe, from the inspection to the certificate.
 //!
+//! - [`checks`]: what the tool computes: the plan and the hold.
 //! - [`units`]: recorded quantities, as integers whose unit is named.
 //! - [`certificate`]: content of a certificate → pages → PDF bytes.
 //! - [`inspection`]: inspection files in the exchange format of EN 13508-2.
@@ -10,6 +11,7 @@
 //! - [`register`]: lists and search beside the journal, rebuilt from it.
 
 pub mod certificate;
+pub mod checks;
 pub mod door;
 pub mod facts;
 pub mod inspection;
