@@ -35,69 +35,40 @@ pub fn bands(length: Length, rule: &BandRule) -> Result<Vec<Length>, Refused> {
     let (edge, apart) = (rule.edge_um.as_um(), rule.apart_um.as_um());
     let needed = 2 * edge + (2 * i64::from(rule.at_each_end) - 1) * apart;
     if length_um < needed {
-        return Err(Refused::TooShortToBind {
-            length_um: length,
-            needed_um: Length::from_um(needed),
-        });
+        return Err(Refused::TooShortToBind { length_um: length, needed_um: Length::from_um(needed) });
     }
-    let front: Vec<i64> = (0..i64::from(rule.at_each_end))
-        .map(|i| edge + i * apart)
-        .collect();
+    let front: Vec<i64> = (0..i64::from(rule.at_each_end)).map(|i| edge + i * apart).collect();
     let inner = front.last().copied().unwrap_or(edge);
     let between = evenly_between(inner, length_um - inner, rule.pitch_um.as_um())?;
     let rear = front.iter().rev().map(|position| length_um - position);
-    Ok(front
-        .iter()
-        .copied()
-        .chain(between)
-        .chain(rear)
-        .map(Length::from_um)
-        .collect())
+    Ok(front.iter().copied().chain(between).chain(rear).map(Length::from_um).collect())
 }
 
 fn rule_is_sound(rule: &BandRule) -> Result<(), Refused> {
     if !(1..=100).contains(&rule.at_each_end) {
-        return Err(Refused::out_of_range(
-            "bands at each end",
-            "must be 1 to 100",
-        ));
+        return Err(Refused::out_of_range("bands at each end", "must be 1 to 100"));
     }
-    at_most_1_km(
-        "edge distance",
-        not_negative("edge distance", rule.edge_um)?,
-    )?;
+    at_most_1_km("edge distance", not_negative("edge distance", rule.edge_um)?)?;
     at_most_1_km("band spacing", not_negative("band spacing", rule.apart_um)?)?;
     positive("pitch", rule.pitch_um)?;
     if rule.apart_um > rule.pitch_um {
-        return Err(Refused::out_of_range(
-            "band spacing",
-            "must not be above the pitch",
-        ));
+        return Err(Refused::out_of_range("band spacing", "must not be above the pitch"));
     }
     Ok(())
 }
 
 fn at_most_1_km(field: &str, length: Length) -> Result<Length, Refused> {
     let kilometre = Length::from_um(1_000_000_000);
-    if length <= kilometre {
-        Ok(length)
-    } else {
-        Err(Refused::out_of_range(field, "must be at most 1 km"))
-    }
+    if length <= kilometre { Ok(length) } else { Err(Refused::out_of_range(field, "must be at most 1 km")) }
 }
 
 fn evenly_between(from: i64, to: i64, pitch: i64) -> Result<Vec<i64>, Refused> {
     let gap = to - from;
     let spaces = (gap - 1).div_euclid(pitch) + 1;
     if spaces > 10_000 {
-        return Err(Refused::out_of_range(
-            "pitch",
-            "asks for more than 10 000 bands",
-        ));
+        return Err(Refused::out_of_range("pitch", "asks for more than 10 000 bands"));
     }
-    Ok((1..spaces)
-        .map(|k| from + (i128::from(gap) * i128::from(k) / i128::from(spaces)) as i64)
-        .collect())
+    Ok((1..spaces).map(|k| from + (i128::from(gap) * i128::from(k) / i128::from(spaces)) as i64).collect())
 }
 
 /// Returns the length of the sleeve: packer + front overhang + rear overhang. No rounding.
@@ -150,15 +121,9 @@ pub fn membrane(fit: &MembraneFit) -> Result<Membrane, Refused> {
     let length_um = positive("membrane", Length::from_um(packer - fitting))?;
     let reach_um = Length::from_um((length_um.as_um() - patch).div_euclid(2));
     if reach_um < fit.least_reach_um {
-        return Err(Refused::MembraneTooShort {
-            reach_um,
-            least_um: fit.least_reach_um,
-        });
+        return Err(Refused::MembraneTooShort { reach_um, least_um: fit.least_reach_um });
     }
-    Ok(Membrane {
-        length_um,
-        reach_um,
-    })
+    Ok(Membrane { length_um, reach_um })
 }
 
 #[cfg(test)]
@@ -175,42 +140,23 @@ mod tests {
 
     /// Four times at each end half an inch apart, every 4 in between: common practice, no source. Edge invented.
     fn patch_rule() -> BandRule {
-        BandRule {
-            at_each_end: 4,
-            edge_um: inches(0.5),
-            apart_um: inches(0.5),
-            pitch_um: inches(4.0),
-        }
+        BandRule { at_each_end: 4, edge_um: inches(0.5), apart_um: inches(0.5), pitch_um: inches(4.0) }
     }
 
     fn in_inches(bands: &[Length]) -> Vec<f64> {
-        bands
-            .iter()
-            .map(|band| (band.as_mm() / INCH_MM * 1000.0).round() / 1000.0)
-            .collect()
+        bands.iter().map(|band| (band.as_mm() / INCH_MM * 1000.0).round() / 1000.0).collect()
     }
 
     #[test]
     fn a_24_inch_patch_has_four_bands_at_each_end_and_four_between() {
         let found = bands(inches(24.0), &patch_rule()).unwrap();
-        assert_eq!(
-            in_inches(&found),
-            [
-                0.5, 1.0, 1.5, 2.0, 6.0, 10.0, 14.0, 18.0, 22.0, 22.5, 23.0, 23.5
-            ]
-        );
+        assert_eq!(in_inches(&found), [0.5, 1.0, 1.5, 2.0, 6.0, 10.0, 14.0, 18.0, 22.0, 22.5, 23.0, 23.5]);
     }
 
     #[test]
     fn a_patch_too_short_for_both_groups_is_told_the_length_that_would_do() {
         let refusal = bands(inches(4.0), &patch_rule()).unwrap_err();
-        assert_eq!(
-            refusal,
-            Refused::TooShortToBind {
-                length_um: inches(4.0),
-                needed_um: inches(4.5)
-            }
-        );
+        assert_eq!(refusal, Refused::TooShortToBind { length_um: inches(4.0), needed_um: inches(4.5) });
         let found = bands(inches(4.5), &patch_rule()).unwrap();
         assert_eq!(in_inches(&found), [0.5, 1.0, 1.5, 2.0, 2.5, 3.0, 3.5, 4.0]);
     }
@@ -226,16 +172,8 @@ mod tests {
         // 1 in past the front, 6 in past the back, every 12 in: common practice, no source.
         let sleeve = sleeve_length(inches(40.0), inches(1.0), inches(6.0)).unwrap();
         assert_eq!(sleeve, inches(47.0));
-        let rule = BandRule {
-            at_each_end: 1,
-            edge_um: inches(0.5),
-            apart_um: inches(0.0),
-            pitch_um: inches(12.0),
-        };
-        assert_eq!(
-            in_inches(&bands(sleeve, &rule).unwrap()),
-            [0.5, 12.0, 23.5, 35.0, 46.5]
-        );
+        let rule = BandRule { at_each_end: 1, edge_um: inches(0.5), apart_um: inches(0.0), pitch_um: inches(12.0) };
+        assert_eq!(in_inches(&bands(sleeve, &rule).unwrap()), [0.5, 12.0, 23.5, 35.0, 46.5]);
     }
 
     #[test]
@@ -247,32 +185,13 @@ mod tests {
             least_reach_um: mm(100.0),
             line_has_bend: false,
         };
-        assert_eq!(
-            membrane(&fit),
-            Ok(Membrane {
-                length_um: mm(920.0),
-                reach_um: mm(160.0)
-            })
-        );
-        assert_eq!(
-            membrane(&MembraneFit {
-                line_has_bend: true,
-                ..fit
-            }),
-            Err(Refused::MembraneInBend)
-        );
+        assert_eq!(membrane(&fit), Ok(Membrane { length_um: mm(920.0), reach_um: mm(160.0) }));
+        assert_eq!(membrane(&MembraneFit { line_has_bend: true, ..fit }), Err(Refused::MembraneInBend));
         assert!(matches!(
-            membrane(&MembraneFit {
-                least_reach_um: mm(161.0),
-                ..fit
-            }),
+            membrane(&MembraneFit { least_reach_um: mm(161.0), ..fit }),
             Err(Refused::MembraneTooShort { .. })
         ));
-        let under = MembraneFit {
-            patch_um: mm(1000.0),
-            least_reach_um: mm(-50.0),
-            ..fit
-        };
+        let under = MembraneFit { patch_um: mm(1000.0), least_reach_um: mm(-50.0), ..fit };
         assert_eq!(membrane(&under).unwrap().reach_um, mm(-40.0));
     }
 

@@ -82,54 +82,28 @@ pub fn budget(working_time: Span, shares: &Shares) -> Result<Budget, Refused> {
     let loaded_push_ms = loaded(sound("push", shares.push_ms)?, shares.loading_factor_pct)?;
     let connect_and_inflate_ms = sound("connect and inflate", shares.connect_and_inflate_ms)?;
     let margin_ms = sound("margin", shares.margin_ms)?;
-    let used: i64 = [
-        wet_out_ms,
-        loaded_push_ms,
-        connect_and_inflate_ms,
-        margin_ms,
-    ]
-    .iter()
-    .map(|part| part.as_ms())
-    .sum();
+    let used: i64 =
+        [wet_out_ms, loaded_push_ms, connect_and_inflate_ms, margin_ms].iter().map(|part| part.as_ms()).sum();
     let spare_ms = Span::from_ms(working_time_ms.as_ms() - used);
-    Ok(Budget {
-        working_time_ms,
-        wet_out_ms,
-        loaded_push_ms,
-        connect_and_inflate_ms,
-        margin_ms,
-        spare_ms,
-    })
+    Ok(Budget { working_time_ms, wet_out_ms, loaded_push_ms, connect_and_inflate_ms, margin_ms, spare_ms })
 }
 
 fn sound(field: &str, span: Span) -> Result<Span, Refused> {
     const YEAR_MS: i64 = 366 * 24 * 3_600_000;
     let span = span_not_negative(field, span)?;
-    if span.as_ms() <= YEAR_MS {
-        Ok(span)
-    } else {
-        Err(Refused::out_of_range(field, "must be at most a year"))
-    }
+    if span.as_ms() <= YEAR_MS { Ok(span) } else { Err(Refused::out_of_range(field, "must be at most a year")) }
 }
 
 fn loaded(push: Span, factor_pct: u32) -> Result<Span, Refused> {
     if !(100..=1000).contains(&factor_pct) {
-        return Err(Refused::out_of_range(
-            "loading factor",
-            "must be 100 to 1000 %",
-        ));
+        return Err(Refused::out_of_range("loading factor", "must be 100 to 1000 %"));
     }
-    Ok(Span::from_ms(
-        (push.as_ms() * i64::from(factor_pct) + 99) / 100,
-    ))
+    Ok(Span::from_ms((push.as_ms() * i64::from(factor_pct) + 99) / 100))
 }
 
 /// Returns the deadline that stands after another temperature reading: a warmer reading may only shorten it.
 pub fn deadline(joined_ms: i64, working_times: &[Span]) -> Option<i64> {
-    working_times
-        .iter()
-        .min()
-        .map(|shortest| joined_ms.saturating_add(shortest.as_ms()))
+    working_times.iter().min().map(|shortest| joined_ms.saturating_add(shortest.as_ms()))
 }
 
 #[cfg(test)]
@@ -160,18 +134,12 @@ mod tests {
     #[test]
     fn exactly_enough_is_a_go_and_a_millisecond_less_is_not() {
         assert!(budget(minutes(28.5), &shares()).unwrap().is_go());
-        assert!(
-            !budget(Span::from_ms(minutes(28.5).as_ms() - 1), &shares())
-                .unwrap()
-                .is_go()
-        );
+        assert!(!budget(Span::from_ms(minutes(28.5).as_ms() - 1), &shares()).unwrap().is_go());
     }
 
     #[test]
     fn latest_times_count_back_from_the_deadline() {
-        let times = budget(minutes(32.0), &shares())
-            .unwrap()
-            .latest_times(1_000);
+        let times = budget(minutes(32.0), &shares()).unwrap().latest_times(1_000);
         assert_eq!(times.deadline_ms, 1_000 + 32 * 60_000);
         assert_eq!(times.on_target_ms, 1_000 + 27 * 60_000);
         assert_eq!(times.inflate_ms, 1_000 + 24 * 60_000);
@@ -180,35 +148,14 @@ mod tests {
 
     #[test]
     fn a_warmer_reading_only_shortens_the_deadline() {
-        assert_eq!(
-            deadline(0, &[minutes(30.0), minutes(28.0), minutes(40.0)]),
-            Some(28 * 60_000)
-        );
+        assert_eq!(deadline(0, &[minutes(30.0), minutes(28.0), minutes(40.0)]), Some(28 * 60_000));
         assert_eq!(deadline(0, &[]), None);
     }
 
     #[test]
     fn a_negative_share_and_a_faster_loaded_push_are_refused() {
-        assert!(
-            budget(
-                minutes(30.0),
-                &Shares {
-                    margin_ms: Span::from_ms(-1),
-                    ..shares()
-                }
-            )
-            .is_err()
-        );
-        assert!(
-            budget(
-                minutes(30.0),
-                &Shares {
-                    loading_factor_pct: 99,
-                    ..shares()
-                }
-            )
-            .is_err()
-        );
+        assert!(budget(minutes(30.0), &Shares { margin_ms: Span::from_ms(-1), ..shares() }).is_err());
+        assert!(budget(minutes(30.0), &Shares { loading_factor_pct: 99, ..shares() }).is_err());
         assert!(budget(minutes(1e9), &shares()).is_err());
     }
 

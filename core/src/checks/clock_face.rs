@@ -32,10 +32,7 @@ impl Hour {
     pub fn new(hour: u8) -> Result<Self, Refused> {
         match hour {
             1..=12 => Ok(Self(hour)),
-            _ => Err(Refused::out_of_range(
-                "clock position",
-                "must be an hour from 1 to 12",
-            )),
+            _ => Err(Refused::out_of_range("clock position", "must be an hour from 1 to 12")),
         }
     }
 
@@ -48,11 +45,7 @@ impl Hour {
     ///
     /// Source: geometry; EN 13508-2 states the clock in the direction of the inspection.
     pub fn flipped(self) -> Self {
-        if self.0 == 12 {
-            self
-        } else {
-            Self(12 - self.0)
-        }
+        if self.0 == 12 { self } else { Self(12 - self.0) }
     }
 
     /// Returns the angle from the crown in degrees, clockwise, 0 to 330.
@@ -99,19 +92,13 @@ impl Extent {
     ///
     /// Errors: `AllRoundOrSpot` if both are the same: an observation writes both cases alike, so somebody must say.
     pub fn between(from: Hour, to: Hour, view: View) -> Result<Self, Refused> {
-        if from == to {
-            Err(Refused::AllRoundOrSpot { hour: from.0 })
-        } else {
-            Ok(Self::FromTo { from, to, view })
-        }
+        if from == to { Err(Refused::AllRoundOrSpot { hour: from.0 }) } else { Ok(Self::FromTo { from, to, view }) }
     }
 
     /// Returns the direction in which it was seen.
     pub fn view(&self) -> View {
         match *self {
-            Self::AllRound { view } | Self::OneSpot { view, .. } | Self::FromTo { view, .. } => {
-                view
-            }
+            Self::AllRound { view } | Self::OneSpot { view, .. } | Self::FromTo { view, .. } => view,
         }
     }
 
@@ -120,25 +107,14 @@ impl Extent {
         let view = self.view().turned();
         match *self {
             Self::AllRound { .. } => Self::AllRound { view },
-            Self::OneSpot { at, .. } => Self::OneSpot {
-                at: at.flipped(),
-                view,
-            },
-            Self::FromTo { from, to, .. } => Self::FromTo {
-                from: to.flipped(),
-                to: from.flipped(),
-                view,
-            },
+            Self::OneSpot { at, .. } => Self::OneSpot { at: at.flipped(), view },
+            Self::FromTo { from, to, .. } => Self::FromTo { from: to.flipped(), to: from.flipped(), view },
         }
     }
 
     /// Returns it as seen in the given direction.
     pub fn seen(&self, view: View) -> Self {
-        if self.view() == view {
-            *self
-        } else {
-            self.flipped()
-        }
+        if self.view() == view { *self } else { self.flipped() }
     }
 
     /// Returns the sector in degrees clockwise from the crown: where it begins, and how far it goes (0 for a spot, 360 all
@@ -147,9 +123,7 @@ impl Extent {
         match *self {
             Self::AllRound { .. } => (0, 360),
             Self::OneSpot { at, .. } => (at.degrees(), 0),
-            Self::FromTo { from, to, .. } => {
-                (from.degrees(), (to.degrees() + 360 - from.degrees()) % 360)
-            }
+            Self::FromTo { from, to, .. } => (from.degrees(), (to.degrees() + 360 - from.degrees()) % 360),
         }
     }
 
@@ -171,9 +145,7 @@ mod tests {
 
     #[test]
     fn from_the_other_side_3_is_9_and_12_and_6_stay() {
-        let flipped: Vec<u8> = (1..=12)
-            .map(|number| hour(number).flipped().number())
-            .collect();
+        let flipped: Vec<u8> = (1..=12).map(|number| hour(number).flipped().number()).collect();
         assert_eq!(flipped, [11, 10, 9, 8, 7, 6, 5, 4, 3, 2, 1, 12]);
     }
 
@@ -181,9 +153,7 @@ mod tests {
     fn a_range_runs_clockwise_across_12() {
         let crown = Extent::between(hour(11), hour(1), View::Downstream).unwrap();
         assert_eq!(crown.sector(), (330, 60));
-        let inside: Vec<u8> = (1..=12)
-            .filter(|number| crown.contains(hour(*number)))
-            .collect();
+        let inside: Vec<u8> = (1..=12).filter(|number| crown.contains(hour(*number))).collect();
         assert_eq!(inside, [1, 11, 12]);
     }
 
@@ -201,10 +171,7 @@ mod tests {
     fn extents() -> impl Strategy<Value = Extent> {
         let view = prop_oneof![Just(View::Downstream), Just(View::Upstream)];
         (1u8..=12, 1u8..=12, view).prop_map(|(from, to, view)| {
-            Extent::between(hour(from), hour(to), view).unwrap_or(Extent::OneSpot {
-                at: hour(from),
-                view,
-            })
+            Extent::between(hour(from), hour(to), view).unwrap_or(Extent::OneSpot { at: hour(from), view })
         })
     }
 

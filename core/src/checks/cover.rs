@@ -70,22 +70,14 @@ impl Cover {
 /// Errors: `OutOfRange` for a patch without length, a defect that ends before it begins, an error below zero, or no
 /// placement or mark reading error at all (and no inspection error, where it counts); `SourceMissing`.
 /// Source: design rule of this project. The errors' sizes are the instruments', the contract's and the sheet's.
-pub fn cover(
-    placing: &Placing,
-    errors: &[PositionError],
-    marked_on_defect: bool,
-) -> Result<Cover, Refused> {
+pub fn cover(placing: &Placing, errors: &[PositionError], marked_on_defect: bool) -> Result<Cover, Refused> {
     let patch = positive("patch length", placing.patch_length_um)?.as_um();
     let (from, to) = (placing.defect_from_um.as_um(), placing.defect_to_um.as_um());
     if to < from {
-        return Err(Refused::out_of_range(
-            "defect",
-            "must not end before it begins",
-        ));
+        return Err(Refused::out_of_range("defect", "must not end before it begins"));
     }
     errors_are_sound(errors, marked_on_defect)?;
-    let counts =
-        |error: &&PositionError| !(marked_on_defect && error.kind == ErrorKind::Inspection);
+    let counts = |error: &&PositionError| !(marked_on_defect && error.kind == ErrorKind::Inspection);
     let counted: Vec<PositionError> = errors.iter().filter(counts).cloned().collect();
     let sum: i64 = counted.iter().map(|error| error.size_um.as_um()).sum();
     // Twice the patch's ends, so that half a micrometre is not lost before the last step.
@@ -105,9 +97,7 @@ fn errors_are_sound(errors: &[PositionError], marked_on_defect: bool) -> Result<
     for error in errors {
         not_negative("position error", error.size_um)?;
         if error.source.trim().is_empty() {
-            return Err(Refused::SourceMissing {
-                field: format!("position error ({:?})", error.kind),
-            });
+            return Err(Refused::SourceMissing { field: format!("position error ({:?})", error.kind) });
         }
     }
     let missing = |kind| !errors.iter().any(|error| error.kind == kind);
@@ -116,10 +106,7 @@ fn errors_are_sound(errors: &[PositionError], marked_on_defect: bool) -> Result<
         (ErrorKind::Placement, "placement error", true),
         (ErrorKind::MarkReading, "mark reading", true),
     ];
-    match needed
-        .iter()
-        .find(|(kind, _, needed)| *needed && missing(*kind))
-    {
+    match needed.iter().find(|(kind, _, needed)| *needed && missing(*kind)) {
         Some((_, field, _)) => Err(Refused::out_of_range(field, "must be given, 0 is allowed")),
         None => Ok(()),
     }
@@ -132,10 +119,7 @@ fn errors_are_sound(errors: &[PositionError], marked_on_defect: bool) -> Result<
 pub fn counter_error(distance: Length, parts_per_million: u32) -> Result<Length, Refused> {
     let distance_um = not_negative("distance", distance)?.as_um();
     if parts_per_million > 100_000 {
-        return Err(Refused::out_of_range(
-            "counter error",
-            "must be at most 10 %",
-        ));
+        return Err(Refused::out_of_range("counter error", "must be at most 10 %"));
     }
     let scaled = i128::from(distance_um) * i128::from(parts_per_million);
     let millimetres = (scaled + 999_999_999) / 1_000_000_000;
@@ -152,19 +136,11 @@ pub(super) mod tests {
     }
 
     fn error(kind: ErrorKind, size: f64) -> PositionError {
-        PositionError {
-            kind,
-            size_um: mm(size),
-            source: "invented instrument sheet".into(),
-        }
+        PositionError { kind, size_um: mm(size), source: "invented instrument sheet".into() }
     }
 
     fn errors() -> Vec<PositionError> {
-        vec![
-            error(ErrorKind::Inspection, 15.0),
-            error(ErrorKind::Placement, 10.0),
-            error(ErrorKind::MarkReading, 4.0),
-        ]
+        vec![error(ErrorKind::Inspection, 15.0), error(ErrorKind::Placement, 10.0), error(ErrorKind::MarkReading, 4.0)]
     }
 
     fn placing() -> Placing {
@@ -179,10 +155,7 @@ pub(super) mod tests {
     #[test]
     fn the_worked_example_covers_134_and_128_mm() {
         let found = cover(&placing(), &errors(), false).unwrap();
-        assert_eq!(
-            (found.upstream_um, found.downstream_um),
-            (mm(134.0), mm(128.0))
-        );
+        assert_eq!((found.upstream_um, found.downstream_um), (mm(134.0), mm(128.0)));
         assert_eq!((found.offset_um, found.errors_um), (mm(-3.0), mm(29.0)));
         assert_eq!(found.short_by(mm(100.0)), None);
         assert_eq!(found.short_by(mm(150.0)), Some(mm(22.0)));
@@ -191,20 +164,14 @@ pub(super) mod tests {
     #[test]
     fn marked_with_the_camera_on_the_defect_the_inspection_error_drops_out() {
         let found = cover(&placing(), &errors(), true).unwrap();
-        assert_eq!(
-            (found.upstream_um, found.errors_um, found.counted.len()),
-            (mm(149.0), mm(14.0), 2)
-        );
+        assert_eq!((found.upstream_um, found.errors_um, found.counted.len()), (mm(149.0), mm(14.0), 2));
     }
 
     #[test]
     fn an_error_without_a_source_or_left_out_is_refused() {
         let mut unsourced = errors();
         unsourced[0].source = " ".into();
-        assert!(matches!(
-            cover(&placing(), &unsourced, false),
-            Err(Refused::SourceMissing { .. })
-        ));
+        assert!(matches!(cover(&placing(), &unsourced, false), Err(Refused::SourceMissing { .. })));
         assert!(cover(&placing(), &errors()[1..], false).is_err());
         assert!(cover(&placing(), &errors()[1..], true).is_ok());
         assert!(cover(&placing(), &[], true).is_err());
@@ -212,10 +179,7 @@ pub(super) mod tests {
 
     #[test]
     fn a_short_patch_has_less_than_no_cover() {
-        let short = Placing {
-            patch_length_um: mm(200.0),
-            ..placing()
-        };
+        let short = Placing { patch_length_um: mm(200.0), ..placing() };
         assert!(cover(&short, &errors(), false).unwrap().least() < mm(0.0));
     }
 

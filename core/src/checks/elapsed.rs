@@ -3,19 +3,8 @@
 use serde::{Deserialize, Serialize};
 
 use super::Refused;
+use crate::facts::Moment;
 use crate::units::Span;
-
-/// A moment as the device saw it.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Moment {
-    /// Wall clock, milliseconds since 1970 UTC.
-    pub at_ms: i64,
-    /// Time since the device was started; it runs on in sleep.
-    pub boot_ms: i64,
-    /// Changes with every start of the device.
-    pub boot_id: String,
-}
 
 /// Elapsed time, and by which clock.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -34,10 +23,7 @@ impl Elapsed {
     pub fn longer(&self) -> Span {
         match *self {
             Self::BootClock { lasts_ms, .. } => lasts_ms,
-            Self::WallClock {
-                lasts_ms,
-                at_least_ms,
-            } => lasts_ms.max(at_least_ms),
+            Self::WallClock { lasts_ms, at_least_ms } => lasts_ms.max(at_least_ms),
         }
     }
 
@@ -52,10 +38,9 @@ impl Elapsed {
     pub fn clock_jump(&self, tolerance: Span) -> Option<Span> {
         let jump = match *self {
             Self::BootClock { wall_jump_ms, .. } => wall_jump_ms,
-            Self::WallClock {
-                lasts_ms,
-                at_least_ms,
-            } => Span::from_ms(lasts_ms.as_ms().saturating_sub(at_least_ms.as_ms()).min(0)),
+            Self::WallClock { lasts_ms, at_least_ms } => {
+                Span::from_ms(lasts_ms.as_ms().saturating_sub(at_least_ms.as_ms()).min(0))
+            }
         };
         (jump.as_ms().saturating_abs() > tolerance.as_ms()).then_some(jump)
     }
@@ -70,22 +55,14 @@ pub fn elapsed(from: &Moment, to: &Moment) -> Result<Elapsed, Refused> {
     let wall = to.at_ms.saturating_sub(from.at_ms);
     if from.boot_id != to.boot_id {
         let (lasts_ms, at_least_ms) = (Span::from_ms(wall), Span::from_ms(to.boot_ms.max(0)));
-        return Ok(Elapsed::WallClock {
-            lasts_ms,
-            at_least_ms,
-        });
+        return Ok(Elapsed::WallClock { lasts_ms, at_least_ms });
     }
     let boot = to.boot_ms.saturating_sub(from.boot_ms);
     if boot < 0 {
-        return Err(Refused::BootClockWentBack {
-            by_ms: Span::from_ms(boot.saturating_neg()),
-        });
+        return Err(Refused::BootClockWentBack { by_ms: Span::from_ms(boot.saturating_neg()) });
     }
     let wall_jump_ms = Span::from_ms(wall.saturating_sub(boot));
-    Ok(Elapsed::BootClock {
-        lasts_ms: Span::from_ms(boot),
-        wall_jump_ms,
-    })
+    Ok(Elapsed::BootClock { lasts_ms: Span::from_ms(boot), wall_jump_ms })
 }
 
 /// Returns the working time spent along moments in order: the longest that the clocks allow.
@@ -104,11 +81,7 @@ pub fn working_time_spent(moments: &[Moment]) -> Result<Span, Refused> {
         }
     }
     let restarted = moments.iter().any(|moment| moment.boot_id != first.boot_id);
-    let whole = if restarted {
-        last.at_ms.saturating_sub(first.at_ms)
-    } else {
-        sum
-    };
+    let whole = if restarted { last.at_ms.saturating_sub(first.at_ms) } else { sum };
     Ok(Span::from_ms(sum.max(whole)))
 }
 
@@ -125,14 +98,9 @@ impl Handover {
     /// since.
     pub fn on_the_first(&self, moment: &Moment) -> Option<Moment> {
         (moment.boot_id == self.second.boot_id).then(|| Moment {
-            at_ms: moment
-                .at_ms
-                .saturating_sub(self.second.at_ms)
-                .saturating_add(self.first.at_ms),
-            boot_ms: moment
-                .boot_ms
-                .saturating_sub(self.second.boot_ms)
-                .saturating_add(self.first.boot_ms),
+            offset_min: moment.offset_min,
+            at_ms: moment.at_ms.saturating_sub(self.second.at_ms).saturating_add(self.first.at_ms),
+            boot_ms: moment.boot_ms.saturating_sub(self.second.boot_ms).saturating_add(self.first.boot_ms),
             boot_id: self.first.boot_id.clone(),
         })
     }
@@ -144,11 +112,7 @@ mod tests {
     use proptest::prelude::*;
 
     fn moment(at_ms: i64, boot_ms: i64, boot_id: &str) -> Moment {
-        Moment {
-            at_ms,
-            boot_ms,
-            boot_id: boot_id.into(),
-        }
+        Moment { at_ms, offset_min: 0, boot_ms, boot_id: boot_id.into() }
     }
 
     fn span(ms: i64) -> Span {
@@ -158,13 +122,7 @@ mod tests {
     #[test]
     fn within_one_boot_the_boot_clock_counts_and_a_set_clock_shows() {
         let found = elapsed(&moment(100_000, 5_000, "a"), &moment(40_000, 65_000, "a")).unwrap();
-        assert_eq!(
-            found,
-            Elapsed::BootClock {
-                lasts_ms: span(60_000),
-                wall_jump_ms: span(-120_000)
-            }
-        );
+        assert_eq!(found, Elapsed::BootClock { lasts_ms: span(60_000), wall_jump_ms: span(-120_000) });
         assert_eq!(found.longer(), span(60_000));
         assert_eq!(found.clock_jump(span(2_000)), Some(span(-120_000)));
         assert_eq!(found.clock_jump(span(120_000)), None);
@@ -173,10 +131,7 @@ mod tests {
     #[test]
     fn across_a_restart_the_wall_clock_counts_and_is_not_witnessed() {
         let found = elapsed(&moment(0, 900_000, "a"), &moment(60_000, 20_000, "b")).unwrap();
-        assert_eq!(
-            (found.longer(), found.is_witnessed()),
-            (span(60_000), false)
-        );
+        assert_eq!((found.longer(), found.is_witnessed()), (span(60_000), false));
         assert_eq!(found.clock_jump(span(2_000)), None);
     }
 
@@ -185,17 +140,9 @@ mod tests {
         let set_back = elapsed(&moment(0, 900_000, "a"), &moment(-3_600_000, 45_000, "b")).unwrap();
         assert_eq!(set_back.longer(), span(45_000));
         assert_eq!(set_back.clock_jump(span(2_000)), Some(span(-3_645_000)));
-        let moments = [
-            moment(0, 0, "a"),
-            moment(60_000, 60_000, "a"),
-            moment(90_000, 10_000, "b"),
-        ];
+        let moments = [moment(0, 0, "a"), moment(60_000, 60_000, "a"), moment(90_000, 10_000, "b")];
         assert_eq!(working_time_spent(&moments), Ok(span(90_000)));
-        let back = [
-            moment(0, 0, "a"),
-            moment(60_000, 60_000, "a"),
-            moment(30_000, 10_000, "b"),
-        ];
+        let back = [moment(0, 0, "a"), moment(60_000, 60_000, "a"), moment(30_000, 10_000, "b")];
         assert_eq!(working_time_spent(&back), Ok(span(70_000)));
         assert_eq!(working_time_spent(&[]), Ok(span(0)));
     }
@@ -208,14 +155,8 @@ mod tests {
 
     #[test]
     fn a_second_phone_goes_on_on_the_first_ones_clocks() {
-        let handover = Handover {
-            first: moment(1_000, 500, "a"),
-            second: moment(4_000, 90_000, "z"),
-        };
-        assert_eq!(
-            handover.on_the_first(&moment(64_000, 150_000, "z")),
-            Some(moment(61_000, 60_500, "a"))
-        );
+        let handover = Handover { first: moment(1_000, 500, "a"), second: moment(4_000, 90_000, "z") };
+        assert_eq!(handover.on_the_first(&moment(64_000, 150_000, "z")), Some(moment(61_000, 60_500, "a")));
         assert_eq!(handover.on_the_first(&moment(64_000, 1, "y")), None);
     }
 

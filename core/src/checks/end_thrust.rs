@@ -25,50 +25,25 @@ pub struct EndThrust {
 ///
 /// Errors: `OutOfRange` for a gauge pressure or a depth below zero, or a diameter not above zero; nothing above 100 m.
 /// Source: statics, pressure × area; NIST SP 811 (2008), B.8 for the water. Vectors: `fixtures/checks/end-thrust.json`.
-pub fn end_thrust(
-    gauge: Pressure,
-    inside_diameter: Length,
-    water_behind: Length,
-) -> Result<EndThrust, Refused> {
+pub fn end_thrust(gauge: Pressure, inside_diameter: Length, water_behind: Length) -> Result<EndThrust, Refused> {
     if gauge < Pressure::from_pa(0) {
-        return Err(Refused::out_of_range(
-            "gauge pressure",
-            "must not be below 0",
-        ));
+        return Err(Refused::out_of_range("gauge pressure", "must not be below 0"));
     }
-    let metres = at_most_100_m(
-        "inside diameter",
-        positive("inside diameter", inside_diameter)?,
-    )?;
-    let depth = at_most_100_m(
-        "water behind the packer",
-        not_negative("water behind the packer", water_behind)?,
-    )?;
+    let metres = at_most_100_m("inside diameter", positive("inside diameter", inside_diameter)?)?;
+    let depth = at_most_100_m("water behind the packer", not_negative("water behind the packer", water_behind)?)?;
     let area = PI / 4.0 * metres * metres;
     let from_air_n = up(area * gauge.as_pa() as f64)?;
     let from_water_n = up(area * depth * WATER_BAR_PER_M * 1e5)?;
-    Ok(EndThrust {
-        from_air_n,
-        from_water_n,
-        total_n: from_air_n.saturating_add(from_water_n),
-    })
+    Ok(EndThrust { from_air_n, from_water_n, total_n: from_air_n.saturating_add(from_water_n) })
 }
 
 fn at_most_100_m(field: &str, length: Length) -> Result<f64, Refused> {
     let metres = length.as_m();
-    if metres <= 100.0 {
-        Ok(metres)
-    } else {
-        Err(Refused::out_of_range(field, "must be at most 100 m"))
-    }
+    if metres <= 100.0 { Ok(metres) } else { Err(Refused::out_of_range(field, "must be at most 100 m")) }
 }
 
 fn up(newtons: f64) -> Result<i64, Refused> {
-    if newtons < 9e15 {
-        Ok(newtons.ceil() as i64)
-    } else {
-        Err(Refused::out_of_range("thrust", "is too large"))
-    }
+    if newtons < 9e15 { Ok(newtons.ceil() as i64) } else { Err(Refused::out_of_range("thrust", "is too large")) }
 }
 
 #[cfg(test)]
@@ -76,10 +51,7 @@ mod tests {
     use super::*;
 
     fn thrust(bar: f64, mm: f64, water_m: f64) -> EndThrust {
-        let (gauge, id) = (
-            Pressure::from_bar(bar).unwrap(),
-            Length::from_mm(mm).unwrap(),
-        );
+        let (gauge, id) = (Pressure::from_bar(bar).unwrap(), Length::from_mm(mm).unwrap());
         end_thrust(gauge, id, Length::from_m(water_m).unwrap()).unwrap()
     }
 
@@ -102,13 +74,6 @@ mod tests {
         let zero = Length::from_um(0);
         assert!(end_thrust(Pressure::from_pa(100_000), zero, zero).is_err());
         assert!(end_thrust(Pressure::from_pa(-1), Length::from_um(1), zero).is_err());
-        assert!(
-            end_thrust(
-                Pressure::from_pa(1),
-                Length::from_um(1),
-                Length::from_um(-1)
-            )
-            .is_err()
-        );
+        assert!(end_thrust(Pressure::from_pa(1), Length::from_um(1), Length::from_um(-1)).is_err());
     }
 }

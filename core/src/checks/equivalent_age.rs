@@ -37,31 +37,16 @@ impl Ageing {
 
     fn rate_at(&self, celsius: f64) -> Result<f64, Refused> {
         if !(self.activation_kelvin > 0.0 && self.activation_kelvin <= 50_000.0) {
-            return Err(Refused::out_of_range(
-                "activation_kelvin",
-                "must be above 0 and at most 50 000 K",
-            ));
+            return Err(Refused::out_of_range("activation_kelvin", "must be above 0 and at most 50 000 K"));
         }
-        let (kelvin, reference) = (
-            kelvin(celsius)?,
-            kelvin(self.reference_millicelsius.as_celsius())?,
-        );
-        Ok(maths::exp(
-            -self.activation_kelvin * (1.0 / kelvin - 1.0 / reference),
-        ))
+        let (kelvin, reference) = (kelvin(celsius)?, kelvin(self.reference_millicelsius.as_celsius())?);
+        Ok(maths::exp(-self.activation_kelvin * (1.0 / kelvin - 1.0 / reference)))
     }
 }
 
 fn kelvin(celsius: f64) -> Result<f64, Refused> {
     let kelvin = celsius + ZERO_CELSIUS_K;
-    if kelvin > 0.0 {
-        Ok(kelvin)
-    } else {
-        Err(Refused::out_of_range(
-            "temperature",
-            "must be above absolute zero",
-        ))
-    }
+    if kelvin > 0.0 { Ok(kelvin) } else { Err(Refused::out_of_range("temperature", "must be above absolute zero")) }
 }
 
 /// Returns the equivalent age in minutes at the reference temperature: `te = Σ exp(−Q·(1/Ti − 1/Tr))·Δti`.
@@ -75,14 +60,7 @@ pub fn equivalent_age(ageing: &Ageing, stretches: &[Stretch]) -> Result<f64, Ref
         let lasts = super::refused::span_not_negative("a stretch", stretch.lasts_ms)?;
         age += ageing.rate(stretch.at_millicelsius)? * lasts.as_min();
     }
-    if age.is_finite() {
-        Ok(age)
-    } else {
-        Err(Refused::out_of_range(
-            "equivalent age",
-            "is too large to store",
-        ))
-    }
+    if age.is_finite() { Ok(age) } else { Err(Refused::out_of_range("equivalent age", "is too large to store")) }
 }
 
 /// Returns the required hold, lengthened where the resin has aged less than the sheet's reference hold by its end.
@@ -99,17 +77,10 @@ pub fn lengthened(
     ageing: &Ageing,
     stretches: &[Stretch],
 ) -> Result<Span, Refused> {
-    let Some(coldest) = stretches
-        .iter()
-        .map(|stretch| stretch.at_millicelsius)
-        .min()
-    else {
+    let Some(coldest) = stretches.iter().map(|stretch| stretch.at_millicelsius).min() else {
         return Ok(sheet_hold);
     };
-    let passed: f64 = stretches
-        .iter()
-        .map(|stretch| stretch.lasts_ms.as_min())
-        .sum();
+    let passed: f64 = stretches.iter().map(|stretch| stretch.lasts_ms.as_min()).sum();
     let missing = needed_at_reference.as_min() - equivalent_age(ageing, stretches)?;
     if missing <= 0.0 {
         return Ok(sheet_hold);
@@ -118,10 +89,7 @@ pub fn lengthened(
     if minutes.is_finite() && minutes < 1e9 {
         Ok(sheet_hold.max(whole_minutes_up(minutes)))
     } else {
-        Err(Refused::out_of_range(
-            "equivalent age",
-            "asks for a hold too long to store",
-        ))
+        Err(Refused::out_of_range("equivalent age", "asks for a hold too long to store"))
     }
 }
 
@@ -132,17 +100,11 @@ mod tests {
     use proptest::prelude::*;
 
     fn ageing() -> Ageing {
-        Ageing {
-            activation_kelvin: 5000.0,
-            reference_millicelsius: celsius(20.0),
-        }
+        Ageing { activation_kelvin: 5000.0, reference_millicelsius: celsius(20.0) }
     }
 
     fn stretch(lasts: f64, at: f64) -> Stretch {
-        Stretch {
-            lasts_ms: minutes(lasts),
-            at_millicelsius: celsius(at),
-        }
+        Stretch { lasts_ms: minutes(lasts), at_millicelsius: celsius(at) }
     }
 
     #[test]
@@ -153,34 +115,17 @@ mod tests {
 
     #[test]
     fn cold_lengthens_the_hold_and_warmth_never_shortens_it() {
-        let hold = |at| {
-            lengthened(
-                minutes(60.0),
-                minutes(60.0),
-                &ageing(),
-                &[stretch(30.0, at)],
-            )
-            .unwrap()
-        };
+        let hold = |at| lengthened(minutes(60.0), minutes(60.0), &ageing(), &[stretch(30.0, at)]).unwrap();
         assert!(hold(12.0) > minutes(60.0));
         assert_eq!(hold(35.0), minutes(60.0));
-        assert_eq!(
-            lengthened(minutes(60.0), minutes(60.0), &ageing(), &[]),
-            Ok(minutes(60.0))
-        );
+        assert_eq!(lengthened(minutes(60.0), minutes(60.0), &ageing(), &[]), Ok(minutes(60.0)));
     }
 
     #[test]
     fn what_no_resin_does_is_refused() {
         for activation_kelvin in [0.0, -1.0, f64::NAN, f64::INFINITY] {
-            let ageing = Ageing {
-                activation_kelvin,
-                ..ageing()
-            };
-            assert!(matches!(
-                ageing.rate(celsius(10.0)),
-                Err(Refused::OutOfRange { .. })
-            ));
+            let ageing = Ageing { activation_kelvin, ..ageing() };
+            assert!(matches!(ageing.rate(celsius(10.0)), Err(Refused::OutOfRange { .. })));
         }
         assert!(equivalent_age(&ageing(), &[stretch(-1.0, 10.0)]).is_err());
         assert!(equivalent_age(&ageing(), &[stretch(1.0, -273.15)]).is_err());

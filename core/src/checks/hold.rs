@@ -175,11 +175,7 @@ pub fn outlook(
     now_ms: i64,
     restarted_since: bool,
 ) -> Result<Outlook, Refused> {
-    let next = Reading {
-        at_ms: now_ms,
-        gauge_pa: terms.low_pa,
-        after_restart: restarted_since,
-    };
+    let next = Reading { at_ms: now_ms, gauge_pa: terms.low_pa, after_restart: restarted_since };
     let with_next: Vec<Reading> = readings.iter().copied().chain([next]).collect();
     let (now, then) = (hold(terms, readings)?, hold(terms, &with_next)?);
     let pending = then.counted_ms.as_ms() - now.counted_ms.as_ms();
@@ -205,10 +201,7 @@ fn terms_are_sound(terms: &HoldTerms) -> Result<(), Refused> {
         return Err(Refused::out_of_range("reading interval", "must be above 0"));
     }
     if terms.low_pa > terms.high_pa {
-        return Err(Refused::out_of_range(
-            "pressure window",
-            "must have its lower limit below its upper",
-        ));
+        return Err(Refused::out_of_range("pressure window", "must have its lower limit below its upper"));
     }
     water_pressure(terms.head_um).map(|_| ())
 }
@@ -225,10 +218,7 @@ fn in_order(terms: &HoldTerms, readings: &[Reading]) -> Result<(), Refused> {
 }
 
 fn farthest(terms: &HoldTerms) -> i64 {
-    terms
-        .interval_ms
-        .as_ms()
-        .saturating_add(terms.grace_ms.as_ms())
+    terms.interval_ms.as_ms().saturating_add(terms.grace_ms.as_ms())
 }
 
 fn counts(kind: StretchKind) -> bool {
@@ -236,24 +226,14 @@ fn counts(kind: StretchKind) -> bool {
 }
 
 fn total(stretches: &[HoldStretch], of: impl Fn(StretchKind) -> bool) -> Span {
-    Span::from_ms(
-        stretches
-            .iter()
-            .filter(|part| of(part.kind))
-            .map(|part| part.to_ms - part.from_ms)
-            .sum(),
-    )
+    Span::from_ms(stretches.iter().filter(|part| of(part.kind)).map(|part| part.to_ms - part.from_ms).sum())
 }
 
 fn stretches(terms: &HoldTerms, readings: &[Reading]) -> Vec<HoldStretch> {
     let mut found = Vec::with_capacity(readings.len() + 1);
     if let (CountsFrom::Joining, Some(first)) = (terms.counts_from, readings.first()) {
         let kind = StretchKind::BeforePressure;
-        found.push(HoldStretch {
-            from_ms: terms.joined_ms,
-            to_ms: first.at_ms,
-            kind,
-        });
+        found.push(HoldStretch { from_ms: terms.joined_ms, to_ms: first.at_ms, kind });
     }
     for pair in readings.windows(2) {
         if let [a, b] = pair {
@@ -269,16 +249,8 @@ fn push_between(terms: &HoldTerms, a: &Reading, b: &Reading, found: &mut Vec<Hol
     let too_far = to_ms - from_ms > farthest(terms);
     if too_far && inside && !b.after_restart && terms.gap_rule == GapRule::ExcessLost {
         let edge = from_ms + farthest(terms);
-        found.push(HoldStretch {
-            from_ms,
-            to_ms: edge,
-            kind: StretchKind::Counted,
-        });
-        found.push(HoldStretch {
-            from_ms: edge,
-            to_ms,
-            kind: StretchKind::NotWitnessed,
-        });
+        found.push(HoldStretch { from_ms, to_ms: edge, kind: StretchKind::Counted });
+        found.push(HoldStretch { from_ms: edge, to_ms, kind: StretchKind::NotWitnessed });
         return;
     }
     let kind = match (too_far || b.after_restart, inside) {
@@ -286,27 +258,16 @@ fn push_between(terms: &HoldTerms, a: &Reading, b: &Reading, found: &mut Vec<Hol
         (false, true) => StretchKind::Counted,
         (false, false) => StretchKind::OutsideWindow,
     };
-    found.push(HoldStretch {
-        from_ms,
-        to_ms,
-        kind,
-    });
+    found.push(HoldStretch { from_ms, to_ms, kind });
 }
 
 fn counted_up_to(stretches: &[HoldStretch], at_ms: i64) -> i64 {
-    stretches
-        .iter()
-        .filter(|part| counts(part.kind) && part.to_ms <= at_ms)
-        .map(|part| part.to_ms - part.from_ms)
-        .sum()
+    stretches.iter().filter(|part| counts(part.kind) && part.to_ms <= at_ms).map(|part| part.to_ms - part.from_ms).sum()
 }
 
 fn reached_at(terms: &HoldTerms, readings: &[Reading], stretches: &[HoldStretch]) -> Option<i64> {
     let required = terms.required_ms.as_ms();
-    readings
-        .iter()
-        .map(|reading| reading.at_ms)
-        .find(|at| counted_up_to(stretches, *at) >= required)
+    readings.iter().map(|reading| reading.at_ms).find(|at| counted_up_to(stretches, *at) >= required)
 }
 
 fn side(terms: &HoldTerms, gauge: Pressure) -> Option<Side> {
@@ -323,24 +284,14 @@ fn depth(terms: &HoldTerms, gauge: Pressure) -> i64 {
     (terms.low_pa.as_pa() - gauge.as_pa()).max(gauge.as_pa() - terms.high_pa.as_pa())
 }
 
-fn excursions(
-    terms: &HoldTerms,
-    readings: &[Reading],
-    stretches: &[HoldStretch],
-) -> Result<Vec<Excursion>, Refused> {
+fn excursions(terms: &HoldTerms, readings: &[Reading], stretches: &[HoldStretch]) -> Result<Vec<Excursion>, Refused> {
     let water = water_pressure(terms.head_um)?.as_pa();
     let mut found = Vec::new();
     let mut start = 0;
     for run in readings.chunk_by(|a, b| side(terms, a.gauge_pa) == side(terms, b.gauge_pa)) {
         let end = start + run.len();
-        if let (Some(side), Some(worst)) = (
-            run.first().and_then(|r| side(terms, r.gauge_pa)),
-            worst(terms, run),
-        ) {
-            let from = start
-                .checked_sub(1)
-                .and_then(|i| readings.get(i))
-                .map_or(worst.first_ms, |r| r.at_ms);
+        if let (Some(side), Some(worst)) = (run.first().and_then(|r| side(terms, r.gauge_pa)), worst(terms, run)) {
+            let from = start.checked_sub(1).and_then(|i| readings.get(i)).map_or(worst.first_ms, |r| r.at_ms);
             let after = readings.get(end).map(|r| r.at_ms);
             let net = |reading: &Reading| reading.gauge_pa.as_pa().saturating_sub(water);
             let lost = |reading: &Reading| {
@@ -373,18 +324,14 @@ struct Worst {
 
 fn worst(terms: &HoldTerms, run: &[Reading]) -> Option<Worst> {
     let (first, last) = (run.first()?, run.last()?);
-    let reading = run.iter().fold(*first, |worst, next| {
-        if depth(terms, next.gauge_pa) > depth(terms, worst.gauge_pa) {
-            *next
-        } else {
-            worst
-        }
-    });
-    Some(Worst {
-        reading,
-        first_ms: first.at_ms,
-        last_ms: last.at_ms,
-    })
+    let reading =
+        run.iter().fold(
+            *first,
+            |worst, next| {
+                if depth(terms, next.gauge_pa) > depth(terms, worst.gauge_pa) { *next } else { worst }
+            },
+        );
+    Some(Worst { reading, first_ms: first.at_ms, last_ms: last.at_ms })
 }
 
 #[cfg(test)]
@@ -413,18 +360,11 @@ mod tests {
     }
 
     fn at(minute: f64, gauge: f64) -> Reading {
-        Reading {
-            at_ms: minutes(minute).as_ms(),
-            gauge_pa: bar(gauge),
-            after_restart: false,
-        }
+        Reading { at_ms: minutes(minute).as_ms(), gauge_pa: bar(gauge), after_restart: false }
     }
 
     fn read(values: &[(f64, f64)]) -> Vec<Reading> {
-        values
-            .iter()
-            .map(|&(minute, gauge)| at(minute, gauge))
-            .collect()
+        values.iter().map(|&(minute, gauge)| at(minute, gauge)).collect()
     }
 
     fn steady() -> Vec<Reading> {
@@ -434,10 +374,7 @@ mod tests {
     #[test]
     fn steady_readings_count_in_full() {
         let found = hold(&terms(), &steady()).unwrap();
-        assert_eq!(
-            (found.counted_ms, found.missing_ms),
-            (minutes(30.0), minutes(0.0))
-        );
+        assert_eq!((found.counted_ms, found.missing_ms), (minutes(30.0), minutes(0.0)));
         assert_eq!(found.reached_at_ms, Some(minutes(30.0).as_ms()));
         assert!(found.excursions.is_empty() && !found.doubtful);
     }
@@ -455,22 +392,9 @@ mod tests {
     fn a_gap_is_lost_whole_or_only_its_excess() {
         let readings = read(&[(0.0, 1.30), (13.0, 1.30), (20.0, 1.30)]);
         let whole = hold(&terms(), &readings).unwrap();
-        assert_eq!(
-            (whole.counted_ms, whole.not_witnessed_ms),
-            (minutes(7.0), minutes(13.0))
-        );
-        let excess = hold(
-            &HoldTerms {
-                gap_rule: GapRule::ExcessLost,
-                ..terms()
-            },
-            &readings,
-        )
-        .unwrap();
-        assert_eq!(
-            (excess.counted_ms, excess.not_witnessed_ms),
-            (minutes(17.5), minutes(2.5))
-        );
+        assert_eq!((whole.counted_ms, whole.not_witnessed_ms), (minutes(7.0), minutes(13.0)));
+        let excess = hold(&HoldTerms { gap_rule: GapRule::ExcessLost, ..terms() }, &readings).unwrap();
+        assert_eq!((excess.counted_ms, excess.not_witnessed_ms), (minutes(17.5), minutes(2.5)));
         assert_eq!(GapRule::default(), GapRule::WholeGapLost);
     }
 
@@ -479,45 +403,20 @@ mod tests {
         for gap_rule in [GapRule::WholeGapLost, GapRule::ExcessLost] {
             let mut readings = steady();
             readings[2].after_restart = true;
-            let found = hold(
-                &HoldTerms {
-                    gap_rule,
-                    ..terms()
-                },
-                &readings,
-            )
-            .unwrap();
-            assert_eq!(
-                (found.counted_ms, found.not_witnessed_ms),
-                (minutes(20.0), minutes(10.0))
-            );
+            let found = hold(&HoldTerms { gap_rule, ..terms() }, &readings).unwrap();
+            assert_eq!((found.counted_ms, found.not_witnessed_ms), (minutes(20.0), minutes(10.0)));
         }
     }
 
     #[test]
     fn a_dip_is_reported_with_depth_longest_duration_and_age_of_the_resin() {
-        let found = hold(
-            &terms(),
-            &read(&[(0.0, 1.30), (8.0, 1.04), (12.0, 1.05), (20.0, 1.30)]),
-        )
-        .unwrap();
-        let [dip] = found.excursions.as_slice() else {
-            panic!("one excursion, not {:?}", found.excursions)
-        };
-        assert_eq!(
-            (dip.side, dip.worst_pa, dip.depth_pa),
-            (Side::Below, bar(1.04), bar(0.06))
-        );
-        assert_eq!(
-            (dip.longest_ms, dip.resin_age_ms, dip.open),
-            (minutes(20.0), minutes(33.0), false)
-        );
+        let found = hold(&terms(), &read(&[(0.0, 1.30), (8.0, 1.04), (12.0, 1.05), (20.0, 1.30)])).unwrap();
+        let [dip] = found.excursions.as_slice() else { panic!("one excursion, not {:?}", found.excursions) };
+        assert_eq!((dip.side, dip.worst_pa, dip.depth_pa), (Side::Below, bar(1.04), bar(0.06)));
+        assert_eq!((dip.longest_ms, dip.resin_age_ms, dip.open), (minutes(20.0), minutes(33.0), false));
         assert_eq!(dip.net_pa, Pressure::from_pa(96_154));
         assert!(!dip.doubtful);
-        assert_eq!(
-            (found.counted_ms, found.outside_ms),
-            (minutes(0.0), minutes(20.0))
-        );
+        assert_eq!((found.counted_ms, found.outside_ms), (minutes(0.0), minutes(20.0)));
     }
 
     #[test]
@@ -543,28 +442,14 @@ mod tests {
 
     #[test]
     fn from_above_to_below_without_a_stop_is_two_excursions() {
-        let found = hold(
-            &terms(),
-            &read(&[(0.0, 1.30), (5.0, 1.50), (10.0, 1.00), (15.0, 1.30)]),
-        )
-        .unwrap();
-        let sides: Vec<_> = found
-            .excursions
-            .iter()
-            .map(|excursion| (excursion.side, excursion.longest_ms))
-            .collect();
-        assert_eq!(
-            sides,
-            [(Side::Above, minutes(10.0)), (Side::Below, minutes(10.0))]
-        );
+        let found = hold(&terms(), &read(&[(0.0, 1.30), (5.0, 1.50), (10.0, 1.00), (15.0, 1.30)])).unwrap();
+        let sides: Vec<_> = found.excursions.iter().map(|excursion| (excursion.side, excursion.longest_ms)).collect();
+        assert_eq!(sides, [(Side::Above, minutes(10.0)), (Side::Below, minutes(10.0))]);
     }
 
     #[test]
     fn where_the_sheet_counts_from_joining_the_time_before_pressure_counts() {
-        let from_joining = HoldTerms {
-            counts_from: CountsFrom::Joining,
-            ..terms()
-        };
+        let from_joining = HoldTerms { counts_from: CountsFrom::Joining, ..terms() };
         let found = hold(&from_joining, &steady()).unwrap();
         assert_eq!(found.counted_ms, minutes(55.0));
         assert_eq!(found.stretches[0].kind, StretchKind::BeforePressure);
@@ -574,28 +459,20 @@ mod tests {
     #[test]
     fn the_outlook_says_what_is_pending_and_when_release_may_be() {
         let readings = read(&[(0.0, 1.30), (10.0, 1.30)]);
-        let look = |minute: f64, restarted| {
-            outlook(&terms(), &readings, minutes(minute).as_ms(), restarted).unwrap()
-        };
+        let look = |minute: f64, restarted| outlook(&terms(), &readings, minutes(minute).as_ms(), restarted).unwrap();
         assert_eq!(look(14.0, false).pending_ms, minutes(4.0));
         assert_eq!(look(14.0, false).earliest_release_ms, minutes(30.0).as_ms());
         assert_eq!(look(21.0, false).pending_ms, minutes(0.0));
         assert_eq!(look(21.0, false).earliest_release_ms, minutes(41.0).as_ms());
         assert_eq!(look(14.0, true).earliest_release_ms, minutes(34.0).as_ms());
-        assert_eq!(
-            look(14.0, false).reading_due_ms,
-            Some(minutes(20.0).as_ms())
-        );
+        assert_eq!(look(14.0, false).reading_due_ms, Some(minutes(20.0).as_ms()));
         assert_eq!(look(14.0, false).gap_from_ms, Some(minutes(20.5).as_ms()));
     }
 
     #[test]
     fn before_the_first_reading_the_whole_hold_is_ahead_and_after_the_last_it_is_reached() {
         let before = outlook(&terms(), &[], 0, false).unwrap();
-        assert_eq!(
-            (before.earliest_release_ms, before.reading_due_ms),
-            (minutes(30.0).as_ms(), None)
-        );
+        assert_eq!((before.earliest_release_ms, before.reading_due_ms), (minutes(30.0).as_ms(), None));
         let after = outlook(&terms(), &steady(), minutes(36.0).as_ms(), false).unwrap();
         assert_eq!(after.earliest_release_ms, minutes(30.0).as_ms());
     }
@@ -603,44 +480,11 @@ mod tests {
     #[test]
     fn readings_out_of_order_and_terms_that_cannot_be_are_refused() {
         let back = read(&[(10.0, 1.3), (0.0, 1.3)]);
-        assert_eq!(
-            hold(&terms(), &back),
-            Err(Refused::ReadingsOutOfOrder { index: 1 })
-        );
-        assert_eq!(
-            hold(&terms(), &[at(-26.0, 1.3)]),
-            Err(Refused::ReadingsOutOfOrder { index: 0 })
-        );
-        assert!(
-            hold(
-                &HoldTerms {
-                    interval_ms: minutes(0.0),
-                    ..terms()
-                },
-                &steady()
-            )
-            .is_err()
-        );
-        assert!(
-            hold(
-                &HoldTerms {
-                    low_pa: bar(1.5),
-                    ..terms()
-                },
-                &steady()
-            )
-            .is_err()
-        );
-        assert!(
-            hold(
-                &HoldTerms {
-                    head_um: Length::from_um(-1),
-                    ..terms()
-                },
-                &steady()
-            )
-            .is_err()
-        );
+        assert_eq!(hold(&terms(), &back), Err(Refused::ReadingsOutOfOrder { index: 1 }));
+        assert_eq!(hold(&terms(), &[at(-26.0, 1.3)]), Err(Refused::ReadingsOutOfOrder { index: 0 }));
+        assert!(hold(&HoldTerms { interval_ms: minutes(0.0), ..terms() }, &steady()).is_err());
+        assert!(hold(&HoldTerms { low_pa: bar(1.5), ..terms() }, &steady()).is_err());
+        assert!(hold(&HoldTerms { head_um: Length::from_um(-1), ..terms() }, &steady()).is_err());
     }
 
     fn any_readings() -> impl Strategy<Value = Vec<Reading>> {
@@ -649,11 +493,7 @@ mod tests {
             let mut now = 0;
             let next = |(step, gauge, after_restart): (i64, i64, bool)| {
                 now += step;
-                Reading {
-                    at_ms: now,
-                    gauge_pa: Pressure::from_pa(gauge),
-                    after_restart,
-                }
+                Reading { at_ms: now, gauge_pa: Pressure::from_pa(gauge), after_restart }
             };
             steps.into_iter().map(next).collect()
         })

@@ -39,21 +39,13 @@ pub struct PatchArea {
 pub fn covered(patch: &PatchArea, laterals: &[Lateral]) -> Result<Vec<usize>, Refused> {
     positive("inside diameter", patch.inside_diameter_um)?;
     if patch.to_um < patch.from_um {
-        return Err(Refused::out_of_range(
-            "patch",
-            "must not end before it begins",
-        ));
+        return Err(Refused::out_of_range("patch", "must not end before it begins"));
     }
     for lateral in laterals {
         positive("bore of a lateral", lateral.dn_um)?;
     }
     let touched = |lateral: &Lateral| along(patch, lateral) && around(patch, lateral);
-    Ok(laterals
-        .iter()
-        .enumerate()
-        .filter(|(_, lateral)| touched(lateral))
-        .map(|(index, _)| index)
-        .collect())
+    Ok(laterals.iter().enumerate().filter(|(_, lateral)| touched(lateral)).map(|(index, _)| index).collect())
 }
 
 fn along(patch: &PatchArea, lateral: &Lateral) -> bool {
@@ -76,27 +68,15 @@ mod tests {
     use super::*;
 
     fn lateral(station: f64, at: u8, dn: f64) -> Lateral {
-        Lateral {
-            station_um: mm(station),
-            at: Hour::new(at).unwrap(),
-            view: View::Downstream,
-            dn_um: mm(dn),
-        }
+        Lateral { station_um: mm(station), at: Hour::new(at).unwrap(), view: View::Downstream, dn_um: mm(dn) }
     }
 
     fn patch(extent: Extent) -> PatchArea {
-        PatchArea {
-            from_um: mm(6957.0),
-            to_um: mm(7557.0),
-            extent,
-            inside_diameter_um: mm(199.0),
-        }
+        PatchArea { from_um: mm(6957.0), to_um: mm(7557.0), extent, inside_diameter_um: mm(199.0) }
     }
 
     fn all_round() -> PatchArea {
-        patch(Extent::AllRound {
-            view: View::Downstream,
-        })
+        patch(Extent::AllRound { view: View::Downstream })
     }
 
     #[test]
@@ -112,40 +92,17 @@ mod tests {
 
     #[test]
     fn an_opening_that_only_reaches_the_edge_counts() {
-        assert_eq!(
-            covered(&all_round(), &[lateral(7607.0, 3, 100.0)]),
-            Ok(vec![0])
-        );
-        assert_eq!(
-            covered(&all_round(), &[lateral(7607.001, 3, 100.0)]),
-            Ok(vec![])
-        );
-        assert_eq!(
-            covered(&all_round(), &[lateral(6907.0, 3, 100.0)]),
-            Ok(vec![0])
-        );
+        assert_eq!(covered(&all_round(), &[lateral(7607.0, 3, 100.0)]), Ok(vec![0]));
+        assert_eq!(covered(&all_round(), &[lateral(7607.001, 3, 100.0)]), Ok(vec![]));
+        assert_eq!(covered(&all_round(), &[lateral(6907.0, 3, 100.0)]), Ok(vec![0]));
     }
 
     #[test]
     fn a_patch_on_the_crown_leaves_a_lateral_at_the_springline_open() {
-        let crown = Extent::between(
-            Hour::new(11).unwrap(),
-            Hour::new(1).unwrap(),
-            View::Downstream,
-        )
-        .unwrap();
-        let laterals = [
-            lateral(7200.0, 12, 100.0),
-            lateral(7200.0, 3, 100.0),
-            lateral(7200.0, 2, 100.0),
-        ];
+        let crown = Extent::between(Hour::new(11).unwrap(), Hour::new(1).unwrap(), View::Downstream).unwrap();
+        let laterals = [lateral(7200.0, 12, 100.0), lateral(7200.0, 3, 100.0), lateral(7200.0, 2, 100.0)];
         assert_eq!(covered(&patch(crown), &laterals), Ok(vec![0, 2]));
-        let left = Extent::between(
-            Hour::new(8).unwrap(),
-            Hour::new(10).unwrap(),
-            View::Upstream,
-        )
-        .unwrap();
+        let left = Extent::between(Hour::new(8).unwrap(), Hour::new(10).unwrap(), View::Upstream).unwrap();
         assert_eq!(covered(&patch(left), &laterals), Ok(vec![1, 2]));
     }
 

@@ -77,16 +77,11 @@ fn hundredths_up(pressure: Pressure) -> Pressure {
 pub fn water_pressure(head: Length) -> Result<Pressure, Refused> {
     let head_um = not_negative("head above the invert", head)?.as_um();
     if head_um > 1_000_000_000 {
-        return Err(Refused::out_of_range(
-            "head above the invert",
-            "must be at most 1000 m",
-        ));
+        return Err(Refused::out_of_range("head above the invert", "must be at most 1000 m"));
     }
     // 9806.65 Pa/m, counted in units of 1e-8 Pa so that no digit is lost.
     let scaled = i128::from(head_um) * 980_665;
-    Ok(Pressure::from_pa(
-        ((scaled + 99_999_999) / 100_000_000) as i64,
-    ))
+    Ok(Pressure::from_pa(((scaled + 99_999_999) / 100_000_000) as i64))
 }
 
 /// Returns the net pressure on the wall: gauge less the water above the invert, rounded down to the pascal.
@@ -94,9 +89,7 @@ pub fn water_pressure(head: Length) -> Result<Pressure, Refused> {
 /// Below zero the water wins. Errors: those of [`water_pressure`].
 /// Source: design rule of this project. Vectors: `fixtures/checks/net-pressure.json`.
 pub fn net_pressure(gauge: Pressure, head: Length) -> Result<Pressure, Refused> {
-    Ok(Pressure::from_pa(
-        gauge.as_pa().saturating_sub(water_pressure(head)?.as_pa()),
-    ))
+    Ok(Pressure::from_pa(gauge.as_pa().saturating_sub(water_pressure(head)?.as_pa())))
 }
 
 /// Returns the window: low = max(least gauge, least net + 0.0980665 bar/m × head), high = min over the limits.
@@ -110,9 +103,7 @@ pub fn net_pressure(gauge: Pressure, head: Length) -> Result<Pressure, Refused> 
 pub fn pressure_window(least: &Least, head: Length, limits: &[Limit]) -> Result<Window, Refused> {
     least_is_sound(least)?;
     let water_pa = water_pressure(head)?;
-    let against_water = hundredths_up(Pressure::from_pa(
-        least.net_pa.as_pa().saturating_add(water_pa.as_pa()),
-    ));
+    let against_water = hundredths_up(Pressure::from_pa(least.net_pa.as_pa().saturating_add(water_pa.as_pa())));
     let (low_pa, low_governs) = if least.gauge_pa >= against_water {
         (least.gauge_pa, LowGoverns::LeastGauge)
     } else {
@@ -125,34 +116,18 @@ pub fn pressure_window(least: &Least, head: Length, limits: &[Limit]) -> Result<
             LowGoverns::LeastNetAndWater => "least net and water",
         };
         let (low_by, high_by) = (low_by.into(), high.name.clone());
-        return Err(Refused::WindowEmpty {
-            low_pa,
-            low_by,
-            high_pa: high.most_pa,
-            high_by,
-        });
+        return Err(Refused::WindowEmpty { low_pa, low_by, high_pa: high.most_pa, high_by });
     }
-    Ok(Window {
-        low_pa,
-        low_governs,
-        high_pa: high.most_pa,
-        high_governs: high.name.clone(),
-        water_pa,
-    })
+    Ok(Window { low_pa, low_governs, high_pa: high.most_pa, high_governs: high.name.clone(), water_pa })
 }
 
 fn least_is_sound(least: &Least) -> Result<(), Refused> {
     if least.source.trim().is_empty() {
-        return Err(Refused::SourceMissing {
-            field: "least pressure".into(),
-        });
+        return Err(Refused::SourceMissing { field: "least pressure".into() });
     }
     let zero = Pressure::from_pa(0);
     if least.gauge_pa < zero || least.net_pa < zero {
-        return Err(Refused::out_of_range(
-            "least pressure",
-            "must not be below 0",
-        ));
+        return Err(Refused::out_of_range("least pressure", "must not be below 0"));
     }
     Ok(())
 }
@@ -160,18 +135,13 @@ fn least_is_sound(least: &Least) -> Result<(), Refused> {
 fn lowest(limits: &[Limit]) -> Result<&Limit, Refused> {
     for limit in limits {
         if limit.source.trim().is_empty() {
-            return Err(Refused::SourceMissing {
-                field: limit.name.clone(),
-            });
+            return Err(Refused::SourceMissing { field: limit.name.clone() });
         }
         if limit.most_pa <= Pressure::from_pa(0) {
             return Err(Refused::out_of_range(&limit.name, "must be above 0"));
         }
     }
-    limits
-        .iter()
-        .min_by_key(|limit| limit.most_pa)
-        .ok_or(Refused::NoUpperLimit)
+    limits.iter().min_by_key(|limit| limit.most_pa).ok_or(Refused::NoUpperLimit)
 }
 
 #[cfg(test)]
@@ -187,93 +157,45 @@ mod tests {
     }
 
     fn least(gauge: f64, net: f64) -> Least {
-        Least {
-            gauge_pa: bar(gauge),
-            net_pa: bar(net),
-            source: "invented patch sheet, p. 2".into(),
-        }
+        Least { gauge_pa: bar(gauge), net_pa: bar(net), source: "invented patch sheet, p. 2".into() }
     }
 
     fn limits(values: &[(&str, f64)]) -> Vec<Limit> {
-        let limit = |&(name, most): &(&str, f64)| Limit {
-            name: name.into(),
-            most_pa: bar(most),
-            source: "label".into(),
-        };
+        let limit =
+            |&(name, most): &(&str, f64)| Limit { name: name.into(), most_pa: bar(most), source: "label".into() };
         values.iter().map(limit).collect()
     }
 
     #[test]
     fn the_worked_example_is_1_10_to_1_40_bar() {
-        let limits = limits(&[
-            ("packer at 199 mm", 1.50),
-            ("patch", 1.60),
-            ("host pipe", 1.40),
-            ("contract", 1.50),
-        ]);
+        let limits = limits(&[("packer at 199 mm", 1.50), ("patch", 1.60), ("host pipe", 1.40), ("contract", 1.50)]);
         let window = pressure_window(&least(1.10, 0.90), head(0.80), &limits).unwrap();
-        assert_eq!(
-            (window.low_pa, window.low_governs),
-            (bar(1.10), LowGoverns::LeastGauge)
-        );
-        assert_eq!(
-            (window.high_pa, window.high_governs.as_str()),
-            (bar(1.40), "host pipe")
-        );
+        assert_eq!((window.low_pa, window.low_governs), (bar(1.10), LowGoverns::LeastGauge));
+        assert_eq!((window.high_pa, window.high_governs.as_str()), (bar(1.40), "host pipe"));
         assert_eq!(window.water_pa, Pressure::from_pa(7846));
     }
 
     #[test]
     fn deep_groundwater_lifts_the_lower_limit_and_it_is_rounded_up() {
-        let window =
-            pressure_window(&least(1.10, 0.90), head(2.60), &limits(&[("packer", 1.35)])).unwrap();
-        assert_eq!(
-            (window.low_pa, window.low_governs),
-            (bar(1.16), LowGoverns::LeastNetAndWater)
-        );
+        let window = pressure_window(&least(1.10, 0.90), head(2.60), &limits(&[("packer", 1.35)])).unwrap();
+        assert_eq!((window.low_pa, window.low_governs), (bar(1.16), LowGoverns::LeastNetAndWater));
     }
 
     #[test]
     fn printed_limits_are_never_too_wide() {
         let typed = limits(&[("packer", 1.409)]);
         let window = pressure_window(&least(1.101, 0.0), head(0.0), &typed).unwrap();
-        assert_eq!(
-            (window.printed_low(), window.printed_high()),
-            (bar(1.11), bar(1.40))
-        );
+        assert_eq!((window.printed_low(), window.printed_high()), (bar(1.11), bar(1.40)));
         assert!(window.holds(bar(1.101)) && !window.holds(bar(1.100)));
     }
 
     #[test]
     fn an_empty_window_names_both_sides() {
-        let refusal = pressure_window(
-            &least(1.10, 0.90),
-            head(8.0),
-            &limits(&[("host pipe", 1.40)]),
-        )
-        .unwrap_err();
-        let Refused::WindowEmpty {
-            low_by, high_by, ..
-        } = refusal
-        else {
-            panic!("{refusal}")
-        };
-        assert_eq!(
-            (low_by.as_str(), high_by.as_str()),
-            ("least net and water", "host pipe")
-        );
-        assert!(
-            pressure_window(
-                &least(1.40, 0.0),
-                head(0.0),
-                &limits(&[("host pipe", 1.40)])
-            )
-            .is_ok()
-        );
-        assert_eq!(
-            pressure_window(&least(1.10, 0.90), head(0.8), &[]),
-            Err(Refused::NoUpperLimit)
-        );
+        let refusal = pressure_window(&least(1.10, 0.90), head(8.0), &limits(&[("host pipe", 1.40)])).unwrap_err();
+        let Refused::WindowEmpty { low_by, high_by, .. } = refusal else { panic!("{refusal}") };
+        assert_eq!((low_by.as_str(), high_by.as_str()), ("least net and water", "host pipe"));
+        assert!(pressure_window(&least(1.40, 0.0), head(0.0), &limits(&[("host pipe", 1.40)])).is_ok());
+        assert_eq!(pressure_window(&least(1.10, 0.90), head(0.8), &[]), Err(Refused::NoUpperLimit));
     }
 
     #[test]
@@ -286,13 +208,7 @@ mod tests {
 
     #[test]
     fn net_pressure_is_never_too_high() {
-        assert_eq!(
-            net_pressure(bar(1.0), head(1.0)),
-            Ok(Pressure::from_pa(90_193))
-        );
-        assert_eq!(
-            net_pressure(bar(0.0), head(1.0)),
-            Ok(Pressure::from_pa(-9_807))
-        );
+        assert_eq!(net_pressure(bar(1.0), head(1.0)), Ok(Pressure::from_pa(90_193)));
+        assert_eq!(net_pressure(bar(0.0), head(1.0)), Ok(Pressure::from_pa(-9_807)));
     }
 }

@@ -14,9 +14,7 @@ use crate::units::{Length, Mass, Pressure, Span, Temperature};
 pub enum Refused {
     #[error("{field} {must}")]
     OutOfRange { field: String, must: String },
-    #[error(
-        "{field} has no source: say from which sheet, label, instrument or contract clause it comes"
-    )]
+    #[error("{field} has no source: say from which sheet, label, instrument or contract clause it comes")]
     SourceMissing { field: String },
 
     #[error("the data sheet has no rows for this time: enter them")]
@@ -30,39 +28,20 @@ pub enum Refused {
     #[error("row {row} of the data sheet lasts longer than a colder row: check what was typed")]
     RowLongerWhenWarmer { row: usize },
     #[error("{:.1} °C is warmer than the sheet's last row, {:.1} °C: no time is known there", read_millicelsius.as_celsius(), last_millicelsius.as_celsius())]
-    WarmerThanSheet {
-        read_millicelsius: Temperature,
-        last_millicelsius: Temperature,
-    },
+    WarmerThanSheet { read_millicelsius: Temperature, last_millicelsius: Temperature },
     #[error("{:.1} °C is colder than the sheet's first row, {:.1} °C: no time is known there", read_millicelsius.as_celsius(), first_millicelsius.as_celsius())]
-    ColderThanSheet {
-        read_millicelsius: Temperature,
-        first_millicelsius: Temperature,
-    },
+    ColderThanSheet { read_millicelsius: Temperature, first_millicelsius: Temperature },
     #[error("the resin is at {:.1} °C, the sheet asks for at least {:.1} °C: warm it", read_millicelsius.as_celsius(), least_millicelsius.as_celsius())]
-    ResinTooCold {
-        read_millicelsius: Temperature,
-        least_millicelsius: Temperature,
-    },
+    ResinTooCold { read_millicelsius: Temperature, least_millicelsius: Temperature },
     #[error("the resin is at {:.1} °C, the sheet allows at most {:.1} °C: cool it", read_millicelsius.as_celsius(), most_millicelsius.as_celsius())]
-    ResinTooWarm {
-        read_millicelsius: Temperature,
-        most_millicelsius: Temperature,
-    },
+    ResinTooWarm { read_millicelsius: Temperature, most_millicelsius: Temperature },
     #[error("a batch of {:.0} g is above the {:.0} g that the sheet's times hold for: split it", batch_mg.as_g(), most_mg.as_g())]
     BatchTooHeavy { batch_mg: Mass, most_mg: Mass },
 
-    #[error(
-        "no upper pressure limit is known: enter the packer's, the patch's, the host pipe's or the contract's"
-    )]
+    #[error("no upper pressure limit is known: enter the packer's, the patch's, the host pipe's or the contract's")]
     NoUpperLimit,
     #[error("no pressure fits: at least {:.2} bar ({low_by}), at most {:.2} bar ({high_by})", low_pa.as_bar(), high_pa.as_bar())]
-    WindowEmpty {
-        low_pa: Pressure,
-        low_by: String,
-        high_pa: Pressure,
-        high_by: String,
-    },
+    WindowEmpty { low_pa: Pressure, low_by: String, high_pa: Pressure, high_by: String },
     #[error("reading {index} is older than the one before it")]
     ReadingsOutOfOrder { index: usize },
     #[error("the boot clock went back by {} ms within one boot", by_ms.as_ms())]
@@ -82,69 +61,41 @@ pub enum Refused {
     AllRoundOrSpot { hour: u8 },
 
     #[error("{:.0} mm is too short for both groups of bands: {:.0} mm would do", length_um.as_mm(), needed_um.as_mm())]
-    TooShortToBind {
-        length_um: Length,
-        needed_um: Length,
-    },
+    TooShortToBind { length_um: Length, needed_um: Length },
     #[error("a membrane is for a straight pipe only, and the line has a bend")]
     MembraneInBend,
     #[error("the membrane reaches {:.0} mm past the patch, the sheet asks for {:.0} mm", reach_um.as_mm(), least_um.as_mm())]
     MembraneTooShort { reach_um: Length, least_um: Length },
     #[error("the pipe measures {:.1} mm, the packer takes {:.0} to {:.0} mm", measured_um.as_mm(), least_um.as_mm(), most_um.as_mm())]
-    PackerDoesNotFit {
-        measured_um: Length,
-        least_um: Length,
-        most_um: Length,
-    },
+    PackerDoesNotFit { measured_um: Length, least_um: Length, most_um: Length },
     #[error("the shorter bare end is {:.0} mm, the sheet asks for {:.0} mm", end_um.as_mm(), least_um.as_mm())]
     BareEndShort { end_um: Length, least_um: Length },
     #[error("the bare ends differ by {:.0} mm, {:.0} mm is allowed: centre the patch", by_um.as_mm(), most_um.as_mm())]
     BareEndsUnequal { by_um: Length, most_um: Length },
     #[error("the seam overlaps by {:.0} mm at this diameter, the sheet asks for {:.0} mm", overlap_um.as_mm(), least_um.as_mm())]
-    SeamTooShort {
-        overlap_um: Length,
-        least_um: Length,
-    },
+    SeamTooShort { overlap_um: Length, least_um: Length },
     #[error("the overlap with its placement errors, {:.0} mm, leaves nothing of a {:.0} mm patch", overlap_um.as_mm(), patch_um.as_mm())]
-    OverlapTooLong {
-        overlap_um: Length,
-        patch_um: Length,
-    },
+    OverlapTooLong { overlap_um: Length, patch_um: Length },
 }
 
 impl Refused {
     /// Returns the refusal of a value outside its valid range, e.g. `out_of_range("rod length", "must be above 0")`.
     pub fn out_of_range(field: &str, must: &str) -> Self {
-        Self::OutOfRange {
-            field: field.into(),
-            must: must.into(),
-        }
+        Self::OutOfRange { field: field.into(), must: must.into() }
     }
 }
 
 /// Returns the length if it is above zero, or the refusal that names the field.
 pub(super) fn positive(field: &str, length: Length) -> Result<Length, Refused> {
-    if length > Length::from_um(0) {
-        Ok(length)
-    } else {
-        Err(Refused::out_of_range(field, "must be above 0"))
-    }
+    if length > Length::from_um(0) { Ok(length) } else { Err(Refused::out_of_range(field, "must be above 0")) }
 }
 
 /// Returns the length if it is not below zero, or the refusal that names the field.
 pub(super) fn not_negative(field: &str, length: Length) -> Result<Length, Refused> {
-    if length >= Length::from_um(0) {
-        Ok(length)
-    } else {
-        Err(Refused::out_of_range(field, "must not be below 0"))
-    }
+    if length >= Length::from_um(0) { Ok(length) } else { Err(Refused::out_of_range(field, "must not be below 0")) }
 }
 
 /// Returns the span if it is not below zero, or the refusal that names the field.
 pub(super) fn span_not_negative(field: &str, span: Span) -> Result<Span, Refused> {
-    if span >= Span::from_ms(0) {
-        Ok(span)
-    } else {
-        Err(Refused::out_of_range(field, "must not be below 0"))
-    }
+    if span >= Span::from_ms(0) { Ok(span) } else { Err(Refused::out_of_range(field, "must not be below 0")) }
 }

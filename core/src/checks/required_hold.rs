@@ -22,15 +22,8 @@ pub fn required_hold(rows: &[Row], coldest: Temperature) -> Result<Span, Refused
 /// the start.
 ///
 /// `None` without readings. Errors: those of [`required_hold`] at the coldest.
-pub fn required_hold_so_far(
-    rows: &[Row],
-    readings: &[Temperature],
-) -> Result<Option<Span>, Refused> {
-    readings
-        .iter()
-        .min()
-        .map(|coldest| required_hold(rows, *coldest))
-        .transpose()
+pub fn required_hold_so_far(rows: &[Row], readings: &[Temperature]) -> Result<Option<Span>, Refused> {
+    readings.iter().min().map(|coldest| required_hold(rows, *coldest)).transpose()
 }
 
 /// Returns the span in whole minutes, rounded up. The last bit of the exponential (1e-9 min) does not make a minute.
@@ -57,20 +50,13 @@ mod tests {
     #[test]
     fn warmer_than_the_sheet_gains_nothing_and_colder_is_refused() {
         assert_eq!(required_hold(&rows(), celsius(30.0)), Ok(minutes(48.0)));
-        assert!(matches!(
-            required_hold(&rows(), celsius(9.9)),
-            Err(Refused::ColderThanSheet { .. })
-        ));
+        assert!(matches!(required_hold(&rows(), celsius(9.9)), Err(Refused::ColderThanSheet { .. })));
     }
 
     #[test]
     fn a_colder_reading_makes_it_grow_and_a_warmer_one_does_not_shrink_it() {
-        let so_far = |read: &[f64]| {
-            required_hold_so_far(
-                &rows(),
-                &read.iter().map(|c| celsius(*c)).collect::<Vec<_>>(),
-            )
-        };
+        let so_far =
+            |read: &[f64]| required_hold_so_far(&rows(), &read.iter().map(|c| celsius(*c)).collect::<Vec<_>>());
         assert_eq!(so_far(&[]), Ok(None));
         assert!(so_far(&[14.0, 12.0]).unwrap() > so_far(&[14.0]).unwrap());
         assert_eq!(so_far(&[14.0, 12.0, 14.9]), so_far(&[14.0, 12.0]));

@@ -77,10 +77,7 @@ pub fn path(station: Length, line: Length, from: &ReadingPoint) -> Result<Length
     if path_um > Length::from_um(0) {
         Ok(path_um)
     } else {
-        Err(Refused::BehindReadingPoint {
-            point: from.name.clone(),
-            path_um,
-        })
+        Err(Refused::BehindReadingPoint { point: from.name.clone(), path_um })
     }
 }
 
@@ -89,21 +86,11 @@ pub fn path(station: Length, line: Length, from: &ReadingPoint) -> Result<Length
 /// Errors: those of [`path`]; `OutOfRange` for a rod without length; `RodsDoNotTurn` for rigid rods from the street or
 /// through a riser or a bend; `WhoIsBelow` if nobody is named.
 /// Source: design rule of this project; that rigid rods don't turn a corner is common practice, no source.
-pub fn push(
-    station: Length,
-    line: Length,
-    from: &ReadingPoint,
-    mover: &Mover,
-    rod: Length,
-) -> Result<Push, Refused> {
+pub fn push(station: Length, line: Length, from: &ReadingPoint, mover: &Mover, rod: Length) -> Result<Push, Refused> {
     let path_um = path(station, line, from)?;
     let rod = positive("rod length", rod)?.as_um();
     may_turn(from, mover)?;
-    Ok(Push {
-        path_um,
-        whole_rods: path_um.as_um() / rod,
-        mark_um: Length::from_um(path_um.as_um() % rod),
-    })
+    Ok(Push { path_um, whole_rods: path_um.as_um() / rod, mark_um: Length::from_um(path_um.as_um() % rod) })
 }
 
 fn may_turn(from: &ReadingPoint, mover: &Mover) -> Result<(), Refused> {
@@ -148,10 +135,7 @@ fn on_the_line(station: Length, line: Length) -> Result<(), Refused> {
     if station >= Length::from_um(0) && station <= line {
         Ok(())
     } else {
-        Err(Refused::OutsideLine {
-            station_um: station,
-            line_um: line,
-        })
+        Err(Refused::OutsideLine { station_um: station, line_um: line })
     }
 }
 
@@ -175,9 +159,7 @@ mod tests {
     }
 
     fn below() -> Mover {
-        rods(PushedFrom::Below {
-            who: "Tomas Ekdal".into(),
-        })
+        rods(PushedFrom::Below { who: "Tomas Ekdal".into() })
     }
 
     #[test]
@@ -192,10 +174,7 @@ mod tests {
             name: "cap of cleanout CO 4".into(),
             offset_um: mm(-250.0),
             riser_um: mm(1800.0),
-            bends: vec![Bend {
-                angle_deg: 45,
-                adds_um: mm(120.0),
-            }],
+            bends: vec![Bend { angle_deg: 45, adds_um: mm(120.0) }],
         };
         assert_eq!(path(mm(5000.0), mm(20_000.0), &cap), Ok(mm(7170.0)));
         let hose = push(mm(5000.0), mm(20_000.0), &cap, &Mover::Hose, mm(1000.0)).unwrap();
@@ -209,14 +188,8 @@ mod tests {
     #[test]
     fn rigid_rods_do_not_turn_the_corner_from_the_street() {
         let by = |mover| push(mm(7257.0), mm(38_400.0), &mouth(), &mover, mm(1000.0));
-        assert!(matches!(
-            by(rods(PushedFrom::Street)),
-            Err(Refused::RodsDoNotTurn { .. })
-        ));
-        assert_eq!(
-            by(rods(PushedFrom::Below { who: String::new() })),
-            Err(Refused::WhoIsBelow)
-        );
+        assert!(matches!(by(rods(PushedFrom::Street)), Err(Refused::RodsDoNotTurn { .. })));
+        assert_eq!(by(rods(PushedFrom::Below { who: String::new() })), Err(Refused::WhoIsBelow));
         assert!(by(Mover::Hose).is_ok() && by(Mover::RopeFromTheOtherNode).is_ok());
     }
 

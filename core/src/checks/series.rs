@@ -44,10 +44,7 @@ pub fn series(plan: &SeriesPlan) -> Result<Series, Refused> {
     let patch = positive("patch length", plan.patch_length_um)?.as_um();
     let (from, to) = (plan.defect_from_um.as_um(), plan.defect_to_um.as_um());
     if to < from {
-        return Err(Refused::out_of_range(
-            "defect",
-            "must not end before it begins",
-        ));
+        return Err(Refused::out_of_range("defect", "must not end before it begins"));
     }
     let cover = not_negative("cover and errors", plan.cover_and_errors_um)?.as_um();
     let least = not_negative("least overlap", plan.least_overlap_um)?.as_um();
@@ -55,25 +52,17 @@ pub fn series(plan: &SeriesPlan) -> Result<Series, Refused> {
     let step = patch - overlap;
     if step <= 0 {
         let overlap_um = Length::from_um(overlap);
-        return Err(Refused::OverlapTooLong {
-            overlap_um,
-            patch_um: plan.patch_length_um,
-        });
+        return Err(Refused::OverlapTooLong { overlap_um, patch_um: plan.patch_length_um });
     }
     let needed = to - from + 2 * cover;
     let count = ((needed - overlap - 1).div_euclid(step) + 1).max(1);
     if count > 1000 {
-        return Err(Refused::out_of_range(
-            "defect",
-            "asks for more than 1000 patches",
-        ));
+        return Err(Refused::out_of_range("defect", "asks for more than 1000 patches"));
     }
     let reach = count * step + overlap;
     let first = (from + to - (count - 1) * step).div_euclid(2);
     Ok(Series {
-        centres_um: (0..count)
-            .map(|i| Length::from_um(first + i * step))
-            .collect(),
+        centres_um: (0..count).map(|i| Length::from_um(first + i * step)).collect(),
         overlap_um: Length::from_um(overlap),
         spare_um: Length::from_um((reach - needed).div_euclid(2)),
     })
@@ -99,10 +88,7 @@ mod tests {
     #[test]
     fn a_short_defect_takes_one_patch_on_its_middle() {
         let found = series(&plan(7120.0, 7400.0)).unwrap();
-        assert_eq!(
-            (found.centres_um, found.spare_um),
-            (vec![mm(7260.0)], mm(30.0))
-        );
+        assert_eq!((found.centres_um, found.spare_um), (vec![mm(7260.0)], mm(30.0)));
     }
 
     #[test]
@@ -115,25 +101,13 @@ mod tests {
 
     #[test]
     fn exactly_enough_is_enough() {
-        assert_eq!(
-            series(&plan(10_000.0, 10_820.0)).unwrap().centres_um.len(),
-            2
-        );
-        assert_eq!(
-            series(&plan(10_000.0, 10_820.001))
-                .unwrap()
-                .centres_um
-                .len(),
-            3
-        );
+        assert_eq!(series(&plan(10_000.0, 10_820.0)).unwrap().centres_um.len(), 2);
+        assert_eq!(series(&plan(10_000.0, 10_820.001)).unwrap().centres_um.len(), 3);
     }
 
     #[test]
     fn an_overlap_as_long_as_the_patch_is_refused() {
-        let long = SeriesPlan {
-            least_overlap_um: mm(580.0),
-            ..plan(10_000.0, 11_000.0)
-        };
+        let long = SeriesPlan { least_overlap_um: mm(580.0), ..plan(10_000.0, 11_000.0) };
         assert!(matches!(series(&long), Err(Refused::OverlapTooLong { .. })));
         assert!(series(&plan(11_000.0, 10_000.0)).is_err());
     }

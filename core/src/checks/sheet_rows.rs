@@ -15,16 +15,8 @@ pub const ZERO_CELSIUS_K: f64 = 273.15;
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(tag = "kind", rename_all = "snake_case", deny_unknown_fields)]
 pub enum Row {
-    Point {
-        at_millicelsius: Temperature,
-        lasts_ms: Span,
-    },
-    Range {
-        from_millicelsius: Temperature,
-        to_millicelsius: Temperature,
-        lasts_ms: Span,
-        source: String,
-    },
+    Point { at_millicelsius: Temperature, lasts_ms: Span },
+    Range { from_millicelsius: Temperature, to_millicelsius: Temperature, lasts_ms: Span, source: String },
 }
 
 /// Which value counts where two rows meet at one temperature.
@@ -60,40 +52,18 @@ pub fn knots(rows: &[Row]) -> Result<Vec<Knot>, Refused> {
             knots.push(knot);
         }
     }
-    if knots.is_empty() {
-        Err(Refused::RowsMissing)
-    } else {
-        Ok(knots)
-    }
+    if knots.is_empty() { Err(Refused::RowsMissing) } else { Ok(knots) }
 }
 
 fn ends(row: &Row, number: usize) -> Result<Vec<Knot>, Refused> {
     match row {
-        Row::Point {
-            at_millicelsius,
-            lasts_ms,
-        } => Ok(vec![Knot {
-            at: *at_millicelsius,
-            lasts: *lasts_ms,
-        }]),
-        Row::Range { source, .. } if source.trim().is_empty() => Err(Refused::SourceMissing {
-            field: format!("row {number} of the data sheet"),
-        }),
-        Row::Range {
-            from_millicelsius,
-            to_millicelsius,
-            lasts_ms,
-            ..
-        } => Ok(vec![
-            Knot {
-                at: *from_millicelsius,
-                lasts: *lasts_ms,
-            },
-            Knot {
-                at: *to_millicelsius,
-                lasts: *lasts_ms,
-            },
-        ]),
+        Row::Point { at_millicelsius, lasts_ms } => Ok(vec![Knot { at: *at_millicelsius, lasts: *lasts_ms }]),
+        Row::Range { source, .. } if source.trim().is_empty() => {
+            Err(Refused::SourceMissing { field: format!("row {number} of the data sheet") })
+        }
+        Row::Range { from_millicelsius, to_millicelsius, lasts_ms, .. } => {
+            Ok(vec![Knot { at: *from_millicelsius, lasts: *lasts_ms }, Knot { at: *to_millicelsius, lasts: *lasts_ms }])
+        }
     }
 }
 
@@ -102,10 +72,7 @@ fn accept(before: Option<&Knot>, knot: Knot, row: usize) -> Result<(), Refused> 
         return Err(Refused::RowNotPositive { row });
     }
     if knot.at.as_celsius() <= -ZERO_CELSIUS_K {
-        return Err(Refused::out_of_range(
-            "temperature of a row",
-            "must be above absolute zero",
-        ));
+        return Err(Refused::out_of_range("temperature of a row", "must be above absolute zero"));
     }
     match before {
         Some(before) if knot.at < before.at => Err(Refused::RowsOutOfOrder { row }),
@@ -127,21 +94,12 @@ pub fn interpolate(knots: &[Knot], at: Temperature, side: SafeSide) -> Result<f6
         return Err(Refused::RowsMissing);
     };
     if at < first.at {
-        return Err(Refused::ColderThanSheet {
-            read_millicelsius: at,
-            first_millicelsius: first.at,
-        });
+        return Err(Refused::ColderThanSheet { read_millicelsius: at, first_millicelsius: first.at });
     }
     if at > last.at {
-        return Err(Refused::WarmerThanSheet {
-            read_millicelsius: at,
-            last_millicelsius: last.at,
-        });
+        return Err(Refused::WarmerThanSheet { read_millicelsius: at, last_millicelsius: last.at });
     }
-    let here = knots
-        .iter()
-        .filter(|knot| knot.at == at)
-        .map(|knot| knot.lasts);
+    let here = knots.iter().filter(|knot| knot.at == at).map(|knot| knot.lasts);
     let exact = match side {
         SafeSide::Shorter => here.min(),
         SafeSide::Longer => here.max(),
@@ -159,12 +117,8 @@ pub fn interpolate(knots: &[Knot], at: Temperature, side: SafeSide) -> Result<f6
 fn between(cold: Knot, warm: Knot, at: Temperature) -> f64 {
     let (a, b) = (inverse_kelvin(cold.at), inverse_kelvin(warm.at));
     let share = (inverse_kelvin(at) - a) / (b - a);
-    let (ln_cold, ln_warm) = (
-        maths::ln(cold.lasts.as_min()),
-        maths::ln(warm.lasts.as_min()),
-    );
-    maths::exp(ln_cold + share * (ln_warm - ln_cold))
-        .clamp(warm.lasts.as_min(), cold.lasts.as_min())
+    let (ln_cold, ln_warm) = (maths::ln(cold.lasts.as_min()), maths::ln(warm.lasts.as_min()));
+    maths::exp(ln_cold + share * (ln_warm - ln_cold)).clamp(warm.lasts.as_min(), cold.lasts.as_min())
 }
 
 fn inverse_kelvin(at: Temperature) -> f64 {
@@ -184,10 +138,7 @@ pub(super) mod tests {
     }
 
     pub fn point(at: f64, lasts: f64) -> Row {
-        Row::Point {
-            at_millicelsius: celsius(at),
-            lasts_ms: minutes(lasts),
-        }
+        Row::Point { at_millicelsius: celsius(at), lasts_ms: minutes(lasts) }
     }
 
     pub fn range(from: f64, to: f64, lasts: f64) -> Row {
@@ -202,60 +153,31 @@ pub(super) mod tests {
     #[test]
     fn a_row_gives_its_own_time_exactly() {
         let knots = knots(&[point(15.0, 45.0), point(20.0, 30.0)]).unwrap();
-        assert_eq!(
-            interpolate(&knots, celsius(15.0), SafeSide::Shorter),
-            Ok(45.0)
-        );
-        assert_eq!(
-            interpolate(&knots, celsius(20.0), SafeSide::Shorter),
-            Ok(30.0)
-        );
+        assert_eq!(interpolate(&knots, celsius(15.0), SafeSide::Shorter), Ok(45.0));
+        assert_eq!(interpolate(&knots, celsius(20.0), SafeSide::Shorter), Ok(30.0));
     }
 
     #[test]
     fn where_two_ranges_meet_the_safe_side_counts() {
         let knots = knots(&[range(10.0, 15.0, 60.0), range(15.0, 20.0, 40.0)]).unwrap();
-        assert_eq!(
-            interpolate(&knots, celsius(15.0), SafeSide::Shorter),
-            Ok(40.0)
-        );
-        assert_eq!(
-            interpolate(&knots, celsius(15.0), SafeSide::Longer),
-            Ok(60.0)
-        );
-        assert!(
-            (interpolate(&knots, celsius(12.0), SafeSide::Shorter).unwrap() - 60.0).abs() < 1e-9
-        );
+        assert_eq!(interpolate(&knots, celsius(15.0), SafeSide::Shorter), Ok(40.0));
+        assert_eq!(interpolate(&knots, celsius(15.0), SafeSide::Longer), Ok(60.0));
+        assert!((interpolate(&knots, celsius(12.0), SafeSide::Shorter).unwrap() - 60.0).abs() < 1e-9);
     }
 
     #[test]
     fn rows_that_cannot_be_right_are_refused() {
         assert_eq!(knots(&[]), Err(Refused::RowsMissing));
-        assert_eq!(
-            knots(&[point(20.0, 30.0), point(15.0, 45.0)]),
-            Err(Refused::RowsOutOfOrder { row: 2 })
-        );
-        assert_eq!(
-            knots(&[point(15.0, 30.0), point(20.0, 45.0)]),
-            Err(Refused::RowLongerWhenWarmer { row: 2 })
-        );
-        assert_eq!(
-            knots(&[point(15.0, 0.0)]),
-            Err(Refused::RowNotPositive { row: 1 })
-        );
-        assert_eq!(
-            knots(&[range(20.0, 10.0, 30.0)]),
-            Err(Refused::RowsOutOfOrder { row: 1 })
-        );
+        assert_eq!(knots(&[point(20.0, 30.0), point(15.0, 45.0)]), Err(Refused::RowsOutOfOrder { row: 2 }));
+        assert_eq!(knots(&[point(15.0, 30.0), point(20.0, 45.0)]), Err(Refused::RowLongerWhenWarmer { row: 2 }));
+        assert_eq!(knots(&[point(15.0, 0.0)]), Err(Refused::RowNotPositive { row: 1 }));
+        assert_eq!(knots(&[range(20.0, 10.0, 30.0)]), Err(Refused::RowsOutOfOrder { row: 1 }));
         let unsourced = Row::Range {
             from_millicelsius: celsius(5.0),
             to_millicelsius: celsius(25.0),
             lasts_ms: minutes(30.0),
             source: " ".into(),
         };
-        assert!(matches!(
-            knots(&[unsourced]),
-            Err(Refused::SourceMissing { .. })
-        ));
+        assert!(matches!(knots(&[unsourced]), Err(Refused::SourceMissing { .. })));
     }
 }

@@ -37,10 +37,7 @@ impl Temperatures {
     /// Returns the warmest place and its temperature; of equals the first in the order resin, air, pipe.
     pub fn warmest(&self) -> (Place, Temperature) {
         let resin = (Place::Resin, self.resin_millicelsius);
-        self.each().into_iter().fold(
-            resin,
-            |warmest, next| if next.1 > warmest.1 { next } else { warmest },
-        )
+        self.each().into_iter().fold(resin, |warmest, next| if next.1 > warmest.1 { next } else { warmest })
     }
 }
 
@@ -76,25 +73,15 @@ pub fn working_time_of_batch(
     resin_within(sheet, read.resin_millicelsius)?;
     batch_within(sheet, batch)?;
     let (warmest, warmest_millicelsius) = read.warmest();
-    Ok(WorkingTime {
-        lasts_ms: working_time(&sheet.rows, warmest_millicelsius)?,
-        warmest,
-        warmest_millicelsius,
-    })
+    Ok(WorkingTime { lasts_ms: working_time(&sheet.rows, warmest_millicelsius)?, warmest, warmest_millicelsius })
 }
 
 fn resin_within(sheet: &WorkingTimeSheet, read: Temperature) -> Result<(), Refused> {
     if let Some(least) = sheet.least_resin_millicelsius.filter(|least| read < *least) {
-        return Err(Refused::ResinTooCold {
-            read_millicelsius: read,
-            least_millicelsius: least,
-        });
+        return Err(Refused::ResinTooCold { read_millicelsius: read, least_millicelsius: least });
     }
     match sheet.most_resin_millicelsius {
-        Some(most) if read > most => Err(Refused::ResinTooWarm {
-            read_millicelsius: read,
-            most_millicelsius: most,
-        }),
+        Some(most) if read > most => Err(Refused::ResinTooWarm { read_millicelsius: read, most_millicelsius: most }),
         _ => Ok(()),
     }
 }
@@ -104,10 +91,7 @@ fn batch_within(sheet: &WorkingTimeSheet, batch: Mass) -> Result<(), Refused> {
         return Err(Refused::out_of_range("batch", "must weigh more than 0 g"));
     }
     match sheet.most_batch_mg {
-        Some(most) if batch > most => Err(Refused::BatchTooHeavy {
-            batch_mg: batch,
-            most_mg: most,
-        }),
+        Some(most) if batch > most => Err(Refused::BatchTooHeavy { batch_mg: batch, most_mg: most }),
         _ => Ok(()),
     }
 }
@@ -170,10 +154,7 @@ fn from_tenths(tenths: i64) -> Temperature {
 ///
 /// All three are looked at, because cooling the resin alone gains nothing in a warm pipe.
 pub fn too_warm(read: &Temperatures, most: Temperature) -> Vec<(Place, Temperature)> {
-    read.each()
-        .into_iter()
-        .filter(|(_, at)| *at > most)
-        .collect()
+    read.each().into_iter().filter(|(_, at)| *at > most).collect()
 }
 
 #[cfg(test)]
@@ -201,22 +182,14 @@ mod tests {
 
     #[test]
     fn the_worked_example_gives_31_minutes_58_seconds() {
-        let found = working_time_of_batch(
-            &sheet(),
-            &temperatures(19.2, 13.1, 12.8),
-            Mass::from_mg(1_218_000),
-        )
-        .unwrap();
+        let found = working_time_of_batch(&sheet(), &temperatures(19.2, 13.1, 12.8), Mass::from_mg(1_218_000)).unwrap();
         assert_eq!(found.warmest, Place::Resin);
         assert_eq!(found.lasts_ms, Span::from_ms((31 * 60 + 58) * 1000));
     }
 
     #[test]
     fn a_warm_pipe_governs_over_cool_resin() {
-        assert_eq!(
-            temperatures(15.0, 14.0, 19.0).warmest(),
-            (Place::Pipe, celsius(19.0))
-        );
+        assert_eq!(temperatures(15.0, 14.0, 19.0).warmest(), (Place::Pipe, celsius(19.0)));
         assert_eq!(temperatures(15.0, 15.0, 15.0).warmest().0, Place::Resin);
     }
 
@@ -224,28 +197,18 @@ mod tests {
     fn colder_than_the_sheet_gains_nothing_and_warmer_is_refused() {
         let rows = sheet().rows;
         assert_eq!(working_time(&rows, celsius(-5.0)), Ok(minutes(45.0)));
-        assert!(matches!(
-            working_time(&rows, celsius(20.001)),
-            Err(Refused::WarmerThanSheet { .. })
-        ));
+        assert!(matches!(working_time(&rows, celsius(20.001)), Err(Refused::WarmerThanSheet { .. })));
     }
 
     #[test]
     fn cold_resin_hot_resin_and_a_heavy_batch_are_refused() {
         let light = Mass::from_mg(1_000_000);
-        let refusal = |resin, batch| {
-            working_time_of_batch(&sheet(), &temperatures(resin, 12.0, 12.0), batch).unwrap_err()
-        };
+        let refusal =
+            |resin, batch| working_time_of_batch(&sheet(), &temperatures(resin, 12.0, 12.0), batch).unwrap_err();
         assert!(matches!(refusal(9.9, light), Refused::ResinTooCold { .. }));
         assert!(matches!(refusal(25.1, light), Refused::ResinTooWarm { .. }));
-        assert!(matches!(
-            refusal(18.0, Mass::from_mg(2_000_001)),
-            Refused::BatchTooHeavy { .. }
-        ));
-        assert!(matches!(
-            refusal(18.0, Mass::from_mg(0)),
-            Refused::OutOfRange { .. }
-        ));
+        assert!(matches!(refusal(18.0, Mass::from_mg(2_000_001)), Refused::BatchTooHeavy { .. }));
+        assert!(matches!(refusal(18.0, Mass::from_mg(0)), Refused::OutOfRange { .. }));
     }
 
     #[test]
@@ -254,17 +217,12 @@ mod tests {
         let most = temperature_giving(&rows, minutes(36.0)).unwrap();
         assert!(working_time(&rows, most).unwrap() >= minutes(36.0));
         assert!(working_time(&rows, celsius(most.as_celsius() + 0.1)).unwrap() < minutes(36.0));
-        let warm: Vec<_> = too_warm(&temperatures(19.2, 21.0, 12.8), most)
-            .into_iter()
-            .map(|(place, _)| place)
-            .collect();
+        let warm: Vec<_> =
+            too_warm(&temperatures(19.2, 21.0, 12.8), most).into_iter().map(|(place, _)| place).collect();
         assert_eq!(warm, [Place::Resin, Place::Air]);
         assert_eq!(temperature_giving(&rows, minutes(45.1)), None);
         assert_eq!(temperature_giving(&rows, minutes(5.0)), Some(celsius(20.0)));
-        assert_eq!(
-            temperature_giving(&[range(5.0, 25.0, 30.0)], minutes(30.0)),
-            Some(celsius(25.0))
-        );
+        assert_eq!(temperature_giving(&[range(5.0, 25.0, 30.0)], minutes(30.0)), Some(celsius(25.0)));
     }
 
     proptest! {
