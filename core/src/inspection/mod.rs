@@ -2,7 +2,9 @@
 //!
 //! - [`record`]: what a file says, as plain data. [`clock`]: positions round the pipe.
 //! - [`read`]: bytes to [`InspectionFile`], or a [`ReadError`] that names line, expected and found. All or nothing.
-//! - `decode` bytes to text · `row` cells of a line · `fields` cells to a record, for both forms · `text` the readers.
+//! - `nodes`: upstream, downstream, stations from either. [`stretch`]: continuous defects. [`extent`]: one defect from
+//!   the observations that somebody picks.
+//! - `decode` bytes to text · `row` cells of a line · `fields` cells to a record, for both forms · `text`, `xml` the readers.
 //!
 //! What an inspection file leaves open is a [`Notice`], never a guess in silence.
 
@@ -11,14 +13,20 @@ mod decode;
 mod error;
 #[cfg(test)]
 mod example;
+pub mod extent;
 mod fields;
+mod nodes;
 pub mod record;
 mod row;
+pub mod stretch;
 mod text;
+mod xml;
 
 pub use clock::Clock;
 pub use error::{ReadCode, ReadError};
+pub use extent::{ClockExtent, DefectExtent, ExtentError, SameHour, combine, combine_answered};
 pub use record::{Direction, Form, Inspection, InspectionFile, Notice, NoticeCode, Observation, Quantification};
+pub use stretch::{Stretch, Stretches};
 
 /// The largest file that is read, in bytes. The example of 18 inspections has 15 kB.
 pub const MOST_BYTES: usize = 16 << 20;
@@ -43,7 +51,11 @@ pub fn read(bytes: &[u8]) -> Result<InspectionFile, ReadError> {
         let found = format!("{} MB", bytes.len() >> 20);
         return Err(ReadError::new(ReadCode::TooLarge, 1, expected, found));
     }
-    let mut file = text::read(decode::decode(bytes)?)?;
+    let decoded = decode::decode(bytes)?;
+    let mut file = match decoded.text.trim_start().starts_with('<') {
+        true => xml::read(decoded)?,
+        false => text::read(decoded)?,
+    };
     shorten(&mut file.notices);
     Ok(file)
 }
