@@ -39,14 +39,14 @@ impl Inspection {
     pub fn station_from_upstream(&self, station: Length) -> Option<Length> {
         match self.direction? {
             Direction::WithFlow => Some(station),
-            Direction::AgainstFlow => self.from_other_end(station),
+            Direction::AgainstFlow => self.rest_of_run(station),
         }
     }
 
     /// Returns the distance of a station from the lower node, by the same rules.
     pub fn station_from_downstream(&self, station: Length) -> Option<Length> {
         match self.direction? {
-            Direction::WithFlow => self.from_other_end(station),
+            Direction::WithFlow => self.rest_of_run(station),
             Direction::AgainstFlow => Some(station),
         }
     }
@@ -61,7 +61,7 @@ impl Inspection {
         })
     }
 
-    fn from_other_end(&self, station: Length) -> Option<Length> {
+    fn rest_of_run(&self, station: Length) -> Option<Length> {
         let rest = self.run_length()?.as_um() - station.as_um();
         (rest >= 0).then(|| Length::from_um(rest))
     }
