@@ -8,6 +8,8 @@
 //! - [`facts`]: the outside world as plain data.
 //! - [`door`]: request in, response out: the only way in.
 //! - [`journal`]: what happened, in entries that are only ever added; bytes and links.
+//! - [`shelf`]: contract, data sheets, method statements, people: where every process number comes from.
+//! - [`procedure`]: the rules of the repair: decide, apply, gate.
 //! - [`register`]: lists and search beside the journal, rebuilt from it.
 
 pub mod certificate;
@@ -17,5 +19,7 @@ pub mod facts;
 pub mod inspection;
 pub mod journal;
 pub mod maths;
+pub mod procedure;
 pub mod register;
+pub mod shelf;
 pub mod units;

@@ -1,0 +1,111 @@
+//! What can be asked and reported.
+
+use serde::{Deserialize, Serialize};
+
+use super::answer::{Answer, Value};
+use super::happening::Happening;
+use super::line::{Defect, Line};
+use super::plan::{Plan, Temperatures};
+use super::repair::CorrectionOf;
+use super::rules::Rule;
+use super::stage::Outcome;
+use crate::shelf::Contract;
+
+/// A command to a repair. Asks are gated and may be refused; reports are always recorded.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(tag = "command", rename_all = "snake_case", deny_unknown_fields)]
+pub enum Command {
+    /// Ask: open a repair.
+    Open {
+        id: String,
+        number: String,
+        rehearsal: bool,
+        line: Box<Line>,
+        defect: Box<Defect>,
+        contract: Box<Contract>,
+        #[serde(default)]
+        video_before: String,
+    },
+    /// Ask: work by this plan.
+    AcceptPlan {
+        plan: Box<Plan>,
+    },
+    /// Ask: begin the next stage. The first one begins an attempt.
+    GoOn,
+    /// Ask: is there time, before the parts are joined, at these temperatures?
+    SecondGo {
+        temperatures: Temperatures,
+    },
+    /// Ask: may the packer be let down?
+    Release,
+    /// Ask: accept or reject what the camera shows.
+    Judge {
+        accept: bool,
+        #[serde(default)]
+        reasons: Vec<String>,
+    },
+    /// Ask: waive a rule, by the foreman.
+    Waive {
+        rule: Rule,
+        #[serde(default)]
+        subject: String,
+        reason: String,
+        foreman: String,
+    },
+    /// Ask: begin another attempt after the pipe has been viewed again.
+    NewAttempt {
+        pipe_unharmed: bool,
+        packer_unharmed: bool,
+    },
+    /// Ask: close the repair without a patch.
+    CloseUnrepaired {
+        reason: String,
+    },
+    /// Ask: put a signature under the record.
+    Sign {
+        name: String,
+        statement: String,
+        strokes: Vec<Vec<(i32, i32)>>,
+    },
+    /// Ask: give the certificate its number.
+    Issue {
+        number: String,
+    },
+    /// Report: a task of the method statement is answered.
+    Answer {
+        task: String,
+        answer: Answer,
+    },
+    /// Report: something happened, now or some time ago.
+    Report {
+        happening: Happening,
+        #[serde(default)]
+        ago_ms: i64,
+    },
+    /// Report: the attempt is over without an accepted patch.
+    EndAttempt {
+        outcome: Outcome,
+        #[serde(default)]
+        reasons: Vec<String>,
+        in_pipe: String,
+    },
+    /// Report: an earlier value was wrong.
+    Correct {
+        of: CorrectionOf,
+        value: Value,
+        reason: String,
+    },
+    Note {
+        text: String,
+    },
+    /// Report: a photo was taken; its bytes are already kept.
+    Photo {
+        #[serde(default)]
+        key: String,
+        #[serde(default)]
+        label: String,
+        sha256: String,
+        bytes: u64,
+        media_type: String,
+    },
+}

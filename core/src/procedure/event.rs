@@ -1,0 +1,128 @@
+//! What is recorded: past tense, never edited.
+
+use serde::{Deserialize, Serialize};
+
+use super::answer::Answer;
+use super::happening::Happening;
+use super::line::{Defect, Line};
+use super::plan::{Budget, Plan, Temperatures};
+use super::repair::CorrectionOf;
+use super::rules::{Rule, RuleValues};
+use super::stage::{Outcome, Stage};
+use crate::facts::Facts;
+use crate::shelf::method::TaskKind;
+use crate::shelf::{Contract, Role};
+
+/// One entry of a repair's journal: what the device knew, and what came of the request.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Record {
+    pub facts: Facts,
+    pub events: Vec<Event>,
+}
+
+/// Something that was recorded about a repair.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(tag = "event", rename_all = "snake_case", deny_unknown_fields)]
+pub enum Event {
+    Opened {
+        id: String,
+        number: String,
+        rehearsal: bool,
+        line: Box<Line>,
+        defect: Box<Defect>,
+        contract: Box<Contract>,
+        #[serde(default)]
+        video_before: String,
+    },
+    PlanAccepted {
+        plan: Box<Plan>,
+    },
+    AttemptBegun {
+        n: u32,
+        /// Keys of the tasks whose answers stay valid.
+        carried: Vec<String>,
+        /// The test push stays valid: pipe and packer are unharmed.
+        test_push: bool,
+    },
+    StageBegun {
+        stage: Stage,
+        #[serde(default)]
+        ago_ms: i64,
+    },
+    Answered {
+        task: String,
+        kind: TaskKind,
+        stage: Stage,
+        label: String,
+        answer: Answer,
+        late: bool,
+    },
+    Go {
+        second: bool,
+        budget: Box<Budget>,
+        temperatures: Temperatures,
+    },
+    Happened {
+        happening: Happening,
+        #[serde(default)]
+        ago_ms: i64,
+    },
+    Doubted {
+        rule: Rule,
+        values: RuleValues,
+    },
+    Broke {
+        rule: Rule,
+        subject: String,
+        values: RuleValues,
+    },
+    Waived {
+        rule: Rule,
+        subject: String,
+        values: RuleValues,
+        reason: String,
+        foreman: String,
+    },
+    Corrected {
+        of: CorrectionOf,
+        label: String,
+        old: String,
+        new: String,
+        /// The new value in smallest steps, or the text itself.
+        value: super::answer::Value,
+        reason: String,
+    },
+    Noted {
+        text: String,
+    },
+    PhotoKept {
+        stage: Stage,
+        key: String,
+        label: String,
+        sha256: String,
+        bytes: u64,
+        media_type: String,
+    },
+    ClockSet {
+        by_ms: i64,
+        restarted: bool,
+    },
+    AttemptEnded {
+        outcome: Outcome,
+        reasons: Vec<String>,
+        in_pipe: String,
+    },
+    Unrepaired {
+        reason: String,
+    },
+    Signed {
+        role: Role,
+        name: String,
+        statement: String,
+        strokes: Vec<Vec<(i32, i32)>>,
+    },
+    Issued {
+        number: String,
+    },
+}

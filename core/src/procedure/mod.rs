@@ -1,0 +1,27 @@
+//! The rules of the repair: `decide` says what comes of a command, `apply` what a repair looks like after it.
+//!
+//! Both are pure. Nothing here knows a clock, a file, a page or a screen.
+
+pub mod answer;
+pub mod apply;
+pub mod command;
+pub mod decide;
+pub mod event;
+pub mod gate;
+pub mod happening;
+pub mod hold;
+pub mod line;
+pub mod plan;
+pub mod repair;
+pub mod rules;
+pub mod stage;
+pub mod times;
+
+pub use apply::{apply, replay};
+pub use command::Command;
+pub use decide::{Decision, decide};
+pub use event::{Event, Record};
+pub use happening::Happening;
+pub use repair::{Attempt, Repair, Stamp, Standing};
+pub use rules::{Kind, Refusal, Rule};
+pub use stage::{Outcome, Stage};

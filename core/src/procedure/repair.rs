@@ -1,0 +1,396 @@
+//! The state of a repair: everything that its entries say, put together.
+
+use std::collections::BTreeMap;
+
+use serde::{Deserialize, Serialize};
+
+use super::answer::Answer;
+use super::happening::{Happening, ReadBy};
+use super::line::{Defect, Line};
+use super::plan::{Budget, Plan, Temperatures};
+use super::rules::{Rule, RuleValues};
+use super::stage::{Outcome, PatchPlace, Stage};
+use crate::facts::{Facts, Moment, Position};
+use crate::shelf::method::TaskKind;
+use crate::shelf::{Contract, Role};
+use crate::units::{Length, Pressure, Temperature};
+
+/// When and by whom something was recorded, and when it happened if that was earlier.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Stamp {
+    /// When it happened, on both clocks.
+    pub moment: Moment,
+    /// How long before the tap it happened; zero for a tap in time.
+    pub ago_ms: i64,
+    pub person: Option<String>,
+    pub device: String,
+    pub position: Position,
+}
+
+impl Stamp {
+    /// Returns the stamp of something that happened `ago_ms` before the tap.
+    pub fn of(facts: &Facts, ago_ms: i64) -> Self {
+        let mut moment = facts.moment.clone();
+        moment.at_ms -= ago_ms;
+        moment.boot_ms -= ago_ms;
+        Self {
+            moment,
+            ago_ms,
+            person: facts.person.clone(),
+            device: facts.device.clone(),
+            position: facts.position.clone(),
+        }
+    }
+
+    /// Returns when it was tapped, in milliseconds since 1970 by the wall clock.
+    pub fn tapped_ms(&self) -> i64 {
+        self.moment.at_ms + self.ago_ms
+    }
+}
+
+/// One defect in one line, from the plan to the certificate.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Repair {
+    pub id: String,
+    pub number: String,
+    pub rehearsal: bool,
+    pub opened: Stamp,
+    pub line: Line,
+    pub defect: Defect,
+    pub contract: Contract,
+    pub video_before: String,
+    pub plan: Option<Plan>,
+    pub attempts: Vec<Attempt>,
+    pub broken: Vec<Broken>,
+    pub waivers: Vec<Waiver>,
+    pub corrections: Vec<Correction>,
+    pub notes: Vec<Note>,
+    pub photos: Vec<Photo>,
+    pub clock_jumps: Vec<ClockJump>,
+    pub signatures: Vec<Signature>,
+    pub issued: Option<Issued>,
+    pub closed: Option<Closed>,
+    /// The last moment that an entry saw, to notice a clock that was set.
+    pub last_moment: Moment,
+    pub last_device: String,
+    pub entries: u64,
+}
+
+/// One go at mending the defect.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Attempt {
+    pub n: u32,
+    pub spans: Vec<StageSpan>,
+    pub answers: BTreeMap<String, Answered>,
+    pub temperatures: Vec<(Stamp, Temperatures)>,
+    pub test_push: TestPush,
+    pub go: Option<Go>,
+    pub second_go: Option<Go>,
+    pub joined: Option<Stamp>,
+    pub insertion: Option<Stamp>,
+    pub at_mark: Option<AtMark>,
+    pub air_joined: Option<Stamp>,
+    pub target: Option<Target>,
+    pub readings: Vec<Reading>,
+    pub sample: Vec<(Stamp, bool)>,
+    pub released: Option<(Stamp, bool)>,
+    pub troubles: Vec<(Stamp, Happening)>,
+    pub place: Option<(Stamp, PatchPlace)>,
+    pub laterals: Vec<LateralOpened>,
+    pub tightness: Option<(Stamp, bool, String)>,
+    pub doubts: Vec<Doubt>,
+    pub ended: Option<AttemptEnded>,
+}
+
+/// One stage of an attempt in time.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct StageSpan {
+    pub stage: Stage,
+    pub begun: Stamp,
+    pub ended: Option<Stamp>,
+}
+
+/// The answer to a task.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Answered {
+    pub kind: TaskKind,
+    pub stage: Stage,
+    pub label: String,
+    pub answer: Answer,
+    pub at: Stamp,
+    /// Filled in after its stage, as things of the wet-out may be.
+    pub late: bool,
+    /// Earlier answers to the same task, oldest first.
+    pub before: Vec<(Stamp, Answer)>,
+    /// The attempt in which it was answered, if not this one.
+    pub carried_from: Option<u32>,
+}
+
+/// The test push: the dry packer goes to the mark and back, never inflated.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+pub struct TestPush {
+    pub begun: Option<Stamp>,
+    pub reached: Option<(Stamp, Option<Length>)>,
+    pub back: Option<(Stamp, bool)>,
+    /// The attempt in which it was made, if not this one.
+    pub carried_from: Option<u32>,
+}
+
+/// A go for the resin's time.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Go {
+    pub at: Stamp,
+    pub budget: Budget,
+    pub temperatures: Temperatures,
+}
+
+/// The loaded packer at the mark.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct AtMark {
+    pub at: Stamp,
+    pub counter_um: Option<Length>,
+    pub beyond_um: Option<Length>,
+}
+
+/// Target pressure reached.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Target {
+    pub at: Stamp,
+    pub gauge_pa: Pressure,
+}
+
+/// One reading of the hold.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Reading {
+    pub at: Stamp,
+    pub gauge_pa: Pressure,
+    pub pipe_mc: Option<Temperature>,
+    pub water_mc: Option<Temperature>,
+    pub patch_mc: Option<Temperature>,
+    pub upstream_um: Option<Length>,
+    pub by: ReadBy,
+    pub gauge: String,
+    pub why: String,
+}
+
+/// A lateral that was opened.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct LateralOpened {
+    pub at: Stamp,
+    pub lateral: usize,
+    pub open_pct: i64,
+    pub coupon: bool,
+}
+
+/// What makes an attempt doubtful.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Doubt {
+    pub at: Stamp,
+    pub rule: Rule,
+    pub values: RuleValues,
+}
+
+/// A rule that a report or an answer broke; it needs the foreman before the certificate.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Broken {
+    pub at: Stamp,
+    pub attempt: u32,
+    pub rule: Rule,
+    /// What it is about, where a rule can be broken more than once.
+    pub subject: String,
+    pub values: RuleValues,
+}
+
+/// A rule waived by the foreman.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Waiver {
+    pub at: Stamp,
+    pub attempt: u32,
+    pub rule: Rule,
+    pub subject: String,
+    pub values: RuleValues,
+    pub reason: String,
+    pub foreman: String,
+}
+
+/// A value that was corrected; the old one stays.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Correction {
+    pub at: Stamp,
+    pub attempt: u32,
+    pub of: CorrectionOf,
+    pub label: String,
+    pub old: String,
+    pub new: String,
+    pub reason: String,
+}
+
+/// What a correction is about.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(tag = "kind", rename_all = "snake_case", deny_unknown_fields)]
+pub enum CorrectionOf {
+    Task { task: String, field: String },
+    Reading { index: usize, field: ReadingField },
+}
+
+/// The value of a reading that can be corrected.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum ReadingField {
+    GaugePa,
+    PipeMc,
+    WaterMc,
+}
+
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Note {
+    pub at: Stamp,
+    pub text: String,
+}
+
+/// A photo; its bytes lie in a file named by their SHA-256.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Photo {
+    pub at: Stamp,
+    pub attempt: u32,
+    pub stage: Stage,
+    /// The photo rule that it answers, or empty.
+    pub key: String,
+    pub label: String,
+    pub sha256: String,
+    pub bytes: u64,
+    pub media_type: String,
+}
+
+/// The wall clock was set while the device ran.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct ClockJump {
+    pub at: Stamp,
+    /// How far the wall clock went ahead of the boot clock; negative if it was set back.
+    pub by_ms: i64,
+    /// The device was started anew in between, so only the wall clock tells how long.
+    pub restarted: bool,
+}
+
+/// How an attempt ended.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct AttemptEnded {
+    pub at: Stamp,
+    pub outcome: Outcome,
+    pub reasons: Vec<String>,
+    /// Somebody has looked and says whether anything of it is still in the pipe.
+    pub in_pipe: String,
+}
+
+/// A drawn line with a name. Without a key it proves nothing about who drew it.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Signature {
+    pub at: Stamp,
+    pub role: Role,
+    pub name: String,
+    pub statement: String,
+    /// Strokes in thousandths of the pad's width and height.
+    pub strokes: Vec<Vec<(i32, i32)>>,
+}
+
+/// The certificate was issued.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Issued {
+    pub at: Stamp,
+    pub number: String,
+}
+
+/// The repair was closed without an accepted patch.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Closed {
+    pub at: Stamp,
+    pub reason: String,
+}
+
+/// Where a repair stands as a whole.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Standing {
+    /// No plan yet, or a plan and no attempt.
+    Planned,
+    /// An attempt is under way.
+    Underway,
+    /// The last attempt ended without an accepted patch; another may begin.
+    Between,
+    /// An attempt was accepted; the certificate may be signed.
+    Complete,
+    /// Closed without a patch.
+    Unrepaired,
+}
+
+impl Repair {
+    /// Returns the attempt that was begun last, ended or not.
+    pub fn last_attempt(&self) -> Option<&Attempt> {
+        self.attempts.last()
+    }
+
+    /// Returns the attempt under way.
+    pub fn attempt(&self) -> Option<&Attempt> {
+        self.attempts.last().filter(|attempt| attempt.ended.is_none())
+    }
+
+    /// Returns the accepted attempt.
+    pub fn accepted(&self) -> Option<&Attempt> {
+        self.attempts.iter().find(|attempt| attempt.outcome() == Some(Outcome::Accepted))
+    }
+
+    pub fn standing(&self) -> Standing {
+        match self.last_attempt() {
+            _ if self.closed.is_some() => Standing::Unrepaired,
+            _ if self.accepted().is_some() => Standing::Complete,
+            None => Standing::Planned,
+            Some(attempt) if attempt.ended.is_none() => Standing::Underway,
+            Some(_) => Standing::Between,
+        }
+    }
+
+    /// Returns the stage of the attempt under way; `Planned` before the first.
+    pub fn stage(&self) -> Stage {
+        self.last_attempt().map_or(Stage::Planned, Attempt::stage)
+    }
+
+    /// Returns whether the foreman has waived this rule for this subject in this attempt.
+    pub fn waived(&self, rule: Rule, subject: &str) -> bool {
+        let attempt = self.last_attempt().map_or(1, |attempt| attempt.n);
+        self.waivers.iter().any(|waiver| waiver.rule == rule && waiver.subject == subject && waiver.attempt == attempt)
+    }
+
+    /// Returns the broken rules of the last attempt that nobody has waived yet.
+    pub fn open_departures(&self) -> Vec<&Broken> {
+        let attempt = self.last_attempt().map_or(1, |attempt| attempt.n);
+        self.broken
+            .iter()
+            .filter(|broken| broken.attempt == attempt && !self.waived(broken.rule, &broken.subject))
+            .collect()
+    }
+}
+
+impl Attempt {
+    pub fn stage(&self) -> Stage {
+        self.spans.last().map_or(Stage::Staging, |span| span.stage)
+    }
+
+    pub fn outcome(&self) -> Option<Outcome> {
+        self.ended.as_ref().map(|ended| ended.outcome)
+    }
+
+    /// Returns the answer to the first task of a kind.
+    pub fn answer(&self, kind: TaskKind) -> Option<&Answered> {
+        self.answers.values().find(|answered| answered.kind == kind)
+    }
+
+    /// Returns whether resin is mixed and the patch is not yet at pressure: nothing may stand in the way.
+    pub fn resin_runs(&self) -> bool {
+        self.joined.is_some() && self.target.is_none() && self.released.is_none() && self.ended.is_none()
+    }
+
+    /// Returns the temperatures read last.
+    pub fn last_temperatures(&self) -> Option<&(Stamp, Temperatures)> {
+        self.temperatures.last()
+    }
+}
