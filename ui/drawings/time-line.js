@@ -1,0 +1,35 @@
+// Time line of a repair: its attempts with their stages, and numbered marks where it went off the plan.
+
+import { html } from "../html.js";
+import { time } from "../format.js";
+import { at, bar, drawing, hatch, line, pct, text } from "./svg.js";
+
+/**
+ * Returns the line from `from_ms` to `to_ms`. `attempts` are { name, failed, spans: [{ from_ms, to_ms, solid, name }] };
+ * a failed one is hatched and struck out. `gaps` are not witnessed. `marks` are { at_ms, n, needs }: those that need a
+ * decision wear the accent.
+ */
+export function timeLine({ id, from_ms: from, to_ms: to, offset_min: offset, attempts, gaps = [], marks, label }) {
+  const x = (ms) => pct(ms - from, to - from);
+  const width = (a, b) => pct(b - a, to - from);
+  return drawing({ height: 120, label, inside: html`${hatch(id, "d-hatch-thin", 6)}
+    ${attempts.map(({ name, failed, spans }) => html`${text(x(spans[0].from_ms), 16, name, { bold: true })}
+      ${spans.map((span) => bar(x(span.from_ms), 26, width(span.from_ms, span.to_ms), 20, `d-outline ${span.solid ? "d-ink" : failed ? "" : "d-paper"}`, failed ? id : undefined))}
+      ${failed && at(x(spans.at(-1).to_ms), 36, html`<path class="d-strike" d="M-6 -16L6 16"/>`)}
+      ${spans.filter((span) => span.name).map((span) => text(x((span.from_ms + span.to_ms) / 2), 16, span.name, { soft: true, end: "middle", kind: "only-wide" }))}`)}
+    ${gaps.map((gap) => html`${bar(x(gap.from_ms), 26, width(gap.from_ms, gap.to_ms), 20, "d-outline d-paper")}${bar(x(gap.from_ms), 26, width(gap.from_ms, gap.to_ms), 20, "", id)}`)}
+    ${marks.map(({ at_ms: ms, n, needs }) => html`${line("d-thin", x(ms), 46, x(ms), 58)}${at(x(ms), 68, html`<circle class="${needs ? "d-patch" : "d-packer"}" r="11"/>`)}${text(x(ms), 72.5, n, { bold: true, end: "middle", kind: needs ? "t-on" : "" })}`)}
+    ${line("d-thin", "0%", 92, "100%", 92)}${hours(from, to, offset, x)}` });
+}
+
+function hours(from, to, offset, x) {
+  const every = to - from > 24 * 3600e3 ? 60 : 10;
+  const marks = [];
+  for (let m = Math.ceil((from / 60e3 + offset) / every) * every; (m - offset) * 60e3 <= to; m += every) {
+    const ms = (m - offset) * 60e3;
+    const named = m % (6 * every) === 0;
+    const share = (ms - from) / (to - from);
+    marks.push(html`${line(named ? "d-thin" : "d-faint", x(ms), 92, x(ms), named ? 101 : 97)}${named && share < 0.97 && text(x(ms), 115, time(ms, offset), { soft: true, end: share < 0.02 ? undefined : "middle", kind: m % (12 * every) ? "only-wide" : "" })}`);
+  }
+  return marks;
+}

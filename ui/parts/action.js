@@ -1,0 +1,17 @@
+// What a control does, as attributes: a link leads on, a button in a form sends it, any other button sends one request.
+
+import { attr, html } from "../html.js";
+
+/**
+ * Returns a link or a button. `href` leads on; `form` names the form it sends; `does` is a request
+ * `{ do: "…", … }`, sent as it stands. `kind` is its class, `inside` what it holds, `more` further attributes.
+ */
+export const action = ({ href, form, does, kind, inside, more = "" }) => {
+  if (href !== undefined) return html`<a ${attr("class", kind)} href="${href}" ${more}>${inside}</a>`;
+  const ask = does && html`data-request="${JSON.stringify(does)}"`;
+  return html`<button type="${form ? "submit" : "button"}" ${attr("class", kind)} ${attr("form", form)} ${ask} ${more}>${inside}</button>`;
+};
+
+/** Returns a form that sends the request `does`, completed with what its fields hold. */
+export const form = ({ id, does, kind, inside }) =>
+  html`<form id="${id}" ${attr("class", kind)} data-request="${JSON.stringify(does)}" novalidate autocomplete="off">${inside}</form>`;

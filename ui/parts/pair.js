@@ -1,0 +1,22 @@
+// Pair: two answers side by side. "Does not apply" asks because.
+
+import { flag, html } from "../html.js";
+import { say } from "../text/say.js";
+import { field } from "./field.js";
+import { icon } from "./icon.js";
+
+/** Returns the question with its answers { value, label }. `quiet` hides the legend where the words stand above. */
+export const pair = ({ legend, name, options, picked, quiet = false, as }) => html`<fieldset><legend ${quiet && html`class="unseen"`}>${legend}</legend><div class="pair">${options.map(({ value, label }) =>
+  html`<label><input type="radio" name="${name}" value="${value}" ${as && html`data-as="${as}"`} ${flag("checked", picked === value)}>${icon("tick")}${label}</label>`)}</div></fieldset>`;
+
+/** Returns a question that is answered yes or no, and sent as such. */
+export const yesNo = ({ legend, name, picked, quiet }) => pair({
+  legend, name, quiet, picked, as: "yes",
+  options: [{ value: "yes", label: say("pair.yes") }, { value: "no", label: say("pair.no") }],
+});
+
+/** Returns a task's answer: done, or does not apply with the reason, which is then asked for. */
+export const doneOrNot = ({ legend, name, picked, because = "", problem }) => html`${pair({
+  legend, name, picked, quiet: true,
+  options: [{ value: "done", label: say("task.done") }, { value: "not_applicable", label: say("task.not_applicable") }],
+})}${picked === "not_applicable" && field({ id: `${name}-because`, name: `${name}_because`, label: say("task.because"), value: because, kind: "why", problem })}`;

@@ -1,0 +1,15 @@
+// Problem list: what keeps a form from being sent, at the top, each linked to its field.
+
+import { html } from "../html.js";
+import { say } from "../text/say.js";
+
+/** Returns the list of { field, text }, or nothing. It takes the focus when it appears. */
+export const problemList = (problems = []) => problems.length > 0 && html`<section class="problems note" aria-labelledby="problems" tabindex="-1" data-focus>
+  <h2 id="problems">${say("problems.title", { n: problems.length })}</h2>
+  <ul>${problems.map(({ field, text }) => html`<li>${field ? html`<a href="#${field}" data-jump="${field}">${text}</a>` : text}</li>`)}</ul></section>`;
+
+/** Returns the problem of one field, or nothing. */
+export const problemOf = (problems = [], field) => problems.find((problem) => problem.field === field)?.text;
+
+/** Returns what the core refused and how out of it: { reason, way_out }. */
+export const refusalNote = (refusal) => refusal && html`<section class="note problems" aria-labelledby="refused" tabindex="-1" data-focus><h2 id="refused">${refusal.reason}</h2>${refusal.way_out && html`<p><b>${say("refusal.way_out")}</b> ${refusal.way_out}</p>`}</section>`;
