@@ -2,6 +2,7 @@
 
 import { html } from "../html.js";
 import { say } from "../text/say.js";
+import { arc, polar } from "./svg.js";
 
 const R = 62;
 
@@ -14,7 +15,7 @@ export function clockFace({ marks = [], seam, direction, recorded = direction })
   const turn = direction === recorded ? (mark) => mark : ({ from, to, ...rest }) => ({ ...rest, from: mirrored(to ?? from), to: to === undefined ? undefined : mirrored(from) });
   const stitched = seam === undefined ? undefined : direction === recorded ? seam : mirrored(seam);
   return html`<svg class="clock-face" viewBox="-96 -92 192 186" role="img" aria-label="${say(`face.${direction}`)}"><circle class="d-line" r="${R}"/><circle class="d-line" r="69"/>
-    ${hourTicks()}${[12, 3, 6, 9].map((hour) => { const [x, y] = polar(hour, 41); return html`<text x="${x}" y="${(Number(y) + 5).toFixed(1)}" text-anchor="middle">${hour}</text>`; })}
+    ${hourTicks()}${[12, 3, 6, 9].map((hour) => { const [x, y] = polar(hour, 41); return html`<text x="${x}" y="${y + 5}" text-anchor="middle">${hour}</text>`; })}
     ${marks.map(turn).map(draw)}${stitched !== undefined && spoke(stitched, 46, 69, "d-heavy")}
     <text y="-77" text-anchor="middle">${say("face.crown")}</text><text y="87" text-anchor="middle">${say("face.invert")}</text>
     <path class="d-thin" d="M-29.1 54.7H29.1M-7 58.7H7"/><path class="d-thin" d="M-5 0H5M0 -5V5"/></svg>`;
@@ -26,12 +27,9 @@ export const mirrored = (hour) => { const other = (12 - hour) % 12; return other
 function draw({ from, to = from, kind }) {
   if (kind === "lateral") return html`<g transform="rotate(${(from % 12) * 30})"><rect class="d-paper" x="-9" y="-71" width="18" height="12"/><path class="d-line" d="M-9 -62V-82M9 -62V-82"/></g>`;
   if (kind === "dot" || from === to) { const [x, y] = polar(from, 58); return html`<circle class="d-ink" cx="${x}" cy="${y}" r="5"/>`; }
-  const sweep = (to - from + 12) % 12;
-  return html`<path class="d-arc" d="M${polar(from, 65.5)}A65.5 65.5 0 ${sweep > 6 ? 1 : 0} 1 ${polar(to, 65.5)}"/>${[from, to].map((hour) => spoke(hour, 59, 77, "d-line"))}`;
+  return html`<path class="d-arc" d="${arc(from, to, 65.5)}"/>${[from, to].map((hour) => spoke(hour, 59, 77, "d-line"))}`;
 }
 
 const spoke = (hour, inner, outer, kind) => html`<path class="${kind}" d="M${polar(hour, inner)}L${polar(hour, outer)}"/>`;
 
 const hourTicks = () => Array.from({ length: 12 }, (_, hour) => spoke(hour, hour % 3 ? 56 : 52, R, "d-thin"));
-
-const polar = (hour, r) => { const a = (hour / 12) * 2 * Math.PI; return [r * Math.sin(a), -r * Math.cos(a)].map((v) => v.toFixed(1)); };

@@ -3,7 +3,7 @@
 import { html } from "../html.js";
 import { number } from "../format.js";
 import { say } from "../text/say.js";
-import { at, bar, drawing, line, multiple, pct, text, ticks } from "./svg.js";
+import { arc as arcPath, at, bar, drawing, line, multiple, pct, polar, text, ticks } from "./svg.js";
 
 const FALL = 5;         // px that the pipe falls over its length, so that the flow reads
 const BORE = 15;        // px of pipe height
@@ -119,10 +119,9 @@ function observation({ at_m: m, name, picked, arc, dots = [], level, lean }, pla
 
 // A small clock, seen looking downstream: an arc runs clockwise, a dot is one hour.
 function mark(arc, dots, picked) {
-  const point = (hour, r) => { const a = (hour / 12) * 2 * Math.PI; return [r * Math.sin(a), -r * Math.cos(a)].map((v) => v.toFixed(1)); };
   return html`<path class="d-faint" d="M0 -19V-10"/><circle class="d-packer" r="9.5"/><path class="d-thin" d="M0 -9.5V-6"/>
-    ${arc && html`<path class="${picked ? "d-arc-small" : "d-heavy"}" d="M${point(arc[0], 9.5)}A9.5 9.5 0 ${(arc[1] - arc[0] + 12) % 12 > 6 ? 1 : 0} 1 ${point(arc[1], 9.5)}"/>`}
-    ${dots.map((hour) => html`<circle class="d-ink" cx="${point(hour, arc ? 6.5 : 8.5)[0]}" cy="${point(hour, arc ? 6.5 : 8.5)[1]}" r="3"/>`)}`;
+    ${arc && html`<path class="${picked ? "d-arc-small" : "d-heavy"}" d="${arcPath(arc[0], arc[1], 9.5)}"/>`}
+    ${dots.map((hour) => { const [x, y] = polar(hour, arc ? 6.5 : 8.5); return html`<circle class="d-ink" cx="${x}" cy="${y}" r="3"/>`; })}`;
 }
 
 // Stations from the centre of the reference node. The last figure is the length itself.

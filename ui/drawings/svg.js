@@ -47,5 +47,14 @@ export function ticks({ from, to, every, y, name = () => undefined, long = () =>
 // A figure at either end stays inside the drawing.
 const endAt = (value, from, to) => (value === from ? undefined : value === to ? "end" : "middle");
 
+/** Returns the point [x, y] at a clock hour on a circle of radius `r`, seen as drawn: 12 is up, 3 is right. */
+export const polar = (hour, r) => {
+  const angle = (hour / 12) * 2 * Math.PI;
+  return [r * Math.sin(angle), -r * Math.cos(angle)].map((v) => Number(v.toFixed(1)) + 0);
+};
+
+/** Returns a path along a circle, clockwise from one hour to another. */
+export const arc = (from, to, r) => `M${polar(from, r)}A${r} ${r} 0 ${(to - from + 12) % 12 > 6 ? 1 : 0} 1 ${polar(to, r)}`;
+
 /** Returns whether `value` is a multiple of `step`, up to the rounding of binary fractions. */
 export const multiple = (value, step) => Math.abs(value / step - Math.round(value / step)) < 1e-6;
