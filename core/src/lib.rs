@@ -10,6 +10,7 @@
 //! - [`journal`]: what happened, in entries that are only ever added; bytes and links.
 //! - [`shelf`]: contract, data sheets, method statements, people: where every process number comes from.
 //! - [`procedure`]: the rules of the repair: decide, apply, gate.
+//! - [`view`]: what each screen shows.
 //! - [`register`]: lists and search beside the journal, rebuilt from it.
 
 pub mod certificate;
@@ -23,3 +24,4 @@ pub mod procedure;
 pub mod register;
 pub mod shelf;
 pub mod units;
+pub mod view;

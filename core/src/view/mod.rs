@@ -1,0 +1,167 @@
+//! What each screen shows, computed from state, facts and now. Screens only draw it.
+
+mod broken;
+mod clock;
+mod hold;
+mod next;
+mod summary;
+mod tasks;
+mod today;
+mod trouble;
+
+pub use broken::BrokenView;
+pub use clock::{ClockView, CureView};
+pub use hold::{HoldView, ReadingView, StretchView};
+pub use next::{GateView, Next};
+pub use summary::{Status, Summary, row, summary};
+pub use tasks::{PhotoTask, TaskView};
+pub use today::{Today, today};
+pub use trouble::Trouble;
+
+use serde::Serialize;
+
+use crate::procedure::gate::{self, Around};
+use crate::procedure::repair::{Attempt, Go, Repair, Standing};
+use crate::procedure::stage::Stage;
+use crate::procedure::times;
+use crate::shelf::{Person, Role};
+
+/// One repair as its screens show it.
+#[derive(Clone, Debug, Serialize)]
+pub struct RepairView {
+    /// All that is recorded.
+    pub repair: Repair,
+    pub standing: Standing,
+    pub stage: Stage,
+    pub attempt: u32,
+    pub stages: Vec<StageView>,
+    /// The tasks of the stage, and of earlier stages what may still be filled in.
+    pub tasks: Vec<TaskView>,
+    pub photos: Vec<PhotoTask>,
+    pub next: Next,
+    /// The go of the test push, or what it would be now.
+    pub go: Option<GoView>,
+    pub clock: Option<ClockView>,
+    pub hold: Option<HoldView>,
+    pub cure: Option<CureView>,
+    pub trouble: Option<Trouble>,
+    pub review: Review,
+    pub people: Vec<Person>,
+}
+
+/// A stage on the rule of ten.
+#[derive(Clone, Debug, Serialize)]
+pub struct StageView {
+    pub stage: Stage,
+    pub word: &'static str,
+    pub state: StageState,
+    pub begun_ms: Option<i64>,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum StageState {
+    Past,
+    Now,
+    Ahead,
+    /// Taken over from an earlier attempt.
+    Carried,
+}
+
+/// The go that was given, and what the budget is now.
+#[derive(Clone, Debug, Serialize)]
+pub struct GoView {
+    pub first: Option<Go>,
+    pub second: Option<Go>,
+    /// Until when the second go is good, by the wall clock.
+    pub good_until_ms: Option<i64>,
+    /// The budget with the measured push and the temperatures read last.
+    pub budget: Option<crate::procedure::plan::Budget>,
+    pub broken: Vec<BrokenView>,
+}
+
+/// What the foreman reviews: everything off the plan, waived or not.
+#[derive(Clone, Debug, Serialize)]
+pub struct Review {
+    pub broken: Vec<BrokenView>,
+    /// How many still wait for the foreman.
+    pub open: usize,
+    pub doubtful: bool,
+    pub signed: Vec<Role>,
+}
+
+/// Returns the view of a repair for who asks now.
+pub fn repair_view(repair: &Repair, around: &Around) -> RepairView {
+    let now = &around.facts.moment;
+    let context = times::plan_and_attempt(repair);
+    let hold = context.and_then(|(plan, attempt)| hold::hold(plan, attempt, now));
+    RepairView {
+        standing: repair.standing(),
+        stage: repair.stage(),
+        attempt: repair.last_attempt().map_or(0, |attempt| attempt.n),
+        stages: stages(repair),
+        tasks: context.map_or_else(Vec::new, |(plan, attempt)| tasks::tasks(plan, attempt)),
+        photos: tasks::photos(repair),
+        next: next::next(repair, around),
+        go: context.map(|(plan, attempt)| go(repair, plan, attempt)),
+        clock: context.and_then(|(plan, attempt)| clock::clock(plan, attempt, now)),
+        cure: context.and_then(|(plan, attempt)| clock::cure(plan, attempt, now)),
+        trouble: context.and_then(|(plan, attempt)| trouble::trouble(plan, attempt, hold.as_ref(), now)),
+        hold,
+        review: review(repair),
+        people: around.people.to_vec(),
+        repair: repair.clone(),
+    }
+}
+
+fn stages(repair: &Repair) -> Vec<StageView> {
+    let attempt = repair.last_attempt();
+    let now = repair.stage();
+    let begun = |stage| {
+        let span = attempt?.spans.iter().find(|span| span.stage == stage)?;
+        Some(span.begun.moment.at_ms)
+    };
+    let carried = attempt.is_some_and(|attempt| attempt.test_push.carried_from.is_some());
+    let state = |stage: Stage| match stage {
+        Stage::TestPush if carried => StageState::Carried,
+        _ if stage < now => StageState::Past,
+        _ if stage == now => StageState::Now,
+        _ => StageState::Ahead,
+    };
+    Stage::ALL
+        .into_iter()
+        .map(|stage| StageView { stage, word: stage.word(), state: state(stage), begun_ms: begun(stage) })
+        .collect()
+}
+
+fn go(repair: &Repair, plan: &crate::procedure::plan::Plan, attempt: &Attempt) -> GoView {
+    let budget = gate::budget_for_go(plan, attempt);
+    let broken = match &budget {
+        Ok(budget) => times::too_short(budget).into_iter().collect(),
+        Err(broken) => vec![broken.clone()],
+    };
+    let age = plan.contract.temperatures_age_ms.value.as_ms();
+    GoView {
+        first: attempt.go.clone(),
+        second: attempt.second_go.clone(),
+        good_until_ms: attempt.second_go.as_ref().map(|go| go.at.moment.at_ms + age),
+        budget: budget.ok(),
+        broken: broken.iter().map(|one| BrokenView::of(repair, one)).collect(),
+    }
+}
+
+fn review(repair: &Repair) -> Review {
+    let found = times::plan_and_attempt(repair).map_or_else(Vec::new, |(plan, attempt)| {
+        let mut found = gate::findings(repair, plan, attempt);
+        found.extend(repair.broken.iter().filter(|broken| broken.attempt == attempt.n).map(broken::from_recorded));
+        found
+    });
+    let mut views: Vec<BrokenView> = found.iter().map(|one| BrokenView::of(repair, one)).collect();
+    views.extend(broken::waived_otherwise(repair, &found));
+    Review {
+        open: views.iter().filter(|view| view.waived.is_none() && view.waivable).count(),
+        broken: views,
+        doubtful: repair.last_attempt().is_some_and(|attempt| !attempt.doubts.is_empty()),
+        signed: repair.signatures.iter().map(|signature| signature.role).collect(),
+    }
+}

@@ -1,0 +1,144 @@
+//! What a list shows of a repair, and its row in the register.
+
+use serde::{Deserialize, Serialize};
+
+use crate::procedure::gate;
+use crate::procedure::repair::{Repair, Standing};
+use crate::procedure::stage::Stage;
+use crate::procedure::times;
+use crate::register::Row;
+use crate::shelf::method::TaskKind;
+use crate::units::Length;
+
+/// In which list a repair stands.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Status {
+    /// No accepted plan.
+    Taken,
+    /// Planned, not begun.
+    Planned,
+    Underway,
+    /// Between two attempts.
+    Between,
+    /// Waiting for the foreman's verdict or signatures.
+    Review,
+    Issued,
+    Unrepaired,
+}
+
+impl Status {
+    /// Returns its code as it stands in the register.
+    pub fn code(self) -> &'static str {
+        match self {
+            Self::Taken => "taken",
+            Self::Planned => "planned",
+            Self::Underway => "underway",
+            Self::Between => "between",
+            Self::Review => "review",
+            Self::Issued => "issued",
+            Self::Unrepaired => "unrepaired",
+        }
+    }
+}
+
+/// The line of a list.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Summary {
+    pub repair: String,
+    pub number: String,
+    pub rehearsal: bool,
+    pub status: Status,
+    pub stage: Stage,
+    pub attempt: u32,
+    pub asset: String,
+    pub upstream: String,
+    pub downstream: String,
+    /// The node where the crew works.
+    pub node: String,
+    pub street: String,
+    pub dn_um: Length,
+    pub defect: String,
+    pub station_um: Length,
+    /// How many departures wait for the foreman.
+    pub open_departures: usize,
+    /// Everything off the plan.
+    pub off_plan: usize,
+    pub certificate: Option<String>,
+    pub changed_ms: i64,
+}
+
+/// Returns the line that lists show of a repair.
+pub fn summary(repair: &Repair) -> Summary {
+    let found =
+        times::plan_and_attempt(repair).map_or_else(Vec::new, |(plan, attempt)| gate::findings(repair, plan, attempt));
+    let in_verification = repair.stage() == Stage::Verification;
+    let open = found.iter().filter(|one| one.rule.waived_by().is_some() && !repair.waived(one.rule, &one.subject));
+    Summary {
+        repair: repair.id.clone(),
+        number: repair.number.clone(),
+        rehearsal: repair.rehearsal,
+        status: status(repair),
+        stage: repair.stage(),
+        attempt: repair.last_attempt().map_or(0, |attempt| attempt.n),
+        asset: repair.line.asset.clone(),
+        upstream: repair.line.upstream.name.clone(),
+        downstream: repair.line.downstream.name.clone(),
+        node: work_node(repair).to_owned(),
+        street: repair.line.street.clone(),
+        dn_um: repair.line.height_um,
+        defect: repair.defect.observations.first().map_or_else(String::new, |seen| seen.words.clone()),
+        station_um: repair.defect.centre(),
+        open_departures: if in_verification { open.count() } else { 0 },
+        off_plan: if in_verification { found.len() } else { 0 },
+        certificate: repair.issued.as_ref().map(|issued| issued.number.clone()),
+        changed_ms: repair.last_moment.at_ms,
+    }
+}
+
+fn status(repair: &Repair) -> Status {
+    match repair.standing() {
+        Standing::Planned if repair.plan.is_none() => Status::Taken,
+        Standing::Planned => Status::Planned,
+        Standing::Underway => match repair.stage() {
+            Stage::Verification => Status::Review,
+            _ => Status::Underway,
+        },
+        Standing::Between => Status::Between,
+        Standing::Complete if repair.issued.is_some() => Status::Issued,
+        Standing::Complete => Status::Review,
+        Standing::Unrepaired => Status::Unrepaired,
+    }
+}
+
+/// Returns the node that the packer goes in by.
+fn work_node(repair: &Repair) -> &str {
+    use crate::procedure::plan::FromNode;
+    match repair.plan.as_ref().map(|plan| plan.choice.from_node) {
+        Some(FromNode::Downstream) => &repair.line.downstream.name,
+        Some(FromNode::Upstream) | None => &repair.line.upstream.name,
+    }
+}
+
+/// Returns the row of a repair in the register.
+pub fn row(repair: &Repair) -> Row {
+    let shown = summary(repair);
+    let lots = repair.attempts.iter().filter_map(|attempt| attempt.answer(TaskKind::Lots)).flat_map(|answered| {
+        ["lot_a", "lot_b", "lot_patch", "lot_sleeve"].into_iter().filter_map(|field| answered.answer.text(field))
+    });
+    Row {
+        repair: repair.id.clone(),
+        number: repair.number.clone(),
+        line: repair.line.asset.clone(),
+        nodes: format!("{} {}", repair.line.upstream.name, repair.line.downstream.name),
+        street: repair.line.street.clone(),
+        status: shown.status.code().to_owned(),
+        stage: shown.stage.word().to_owned(),
+        attempt: shown.attempt,
+        live: repair.attempt().is_some_and(|attempt| attempt.joined.is_some()),
+        changed_ms: shown.changed_ms,
+        certificate: shown.certificate.clone(),
+        lots: lots.map(str::to_owned).collect(),
+        summary: serde_json::to_vec(&shown).unwrap_or_default(),
+    }
+}
