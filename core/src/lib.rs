@@ -11,6 +11,7 @@
 //! - [`shelf`]: contract, data sheets, method statements, people: where every process number comes from.
 //! - [`procedure`]: the rules of the repair: decide, apply, gate.
 //! - [`view`]: what each screen shows.
+//! - [`photos`]: original photos in files named by their hash.
 //! - [`register`]: lists and search beside the journal, rebuilt from it.
 
 pub mod certificate;
@@ -20,6 +21,7 @@ pub mod facts;
 pub mod inspection;
 pub mod journal;
 pub mod maths;
+pub mod photos;
 pub mod procedure;
 pub mod register;
 pub mod shelf;

@@ -9,7 +9,7 @@ mod fault;
 mod link;
 mod memory;
 mod plan;
-mod schema;
+pub(crate) mod schema;
 mod sqlite;
 
 use serde::{Deserialize, Serialize};

@@ -8,7 +8,10 @@ use super::Fault;
 const APPLICATION: i64 = 0x4D45_4E44;
 
 /// A released step is never edited: a change of form is a new step at the end.
-const STEPS: [&str; 2] = [include_str!("schema/0001_journal.sql"), include_str!("schema/0002_register.sql")];
+const STEPS: [&str; 2] = [include_str!("schema/0001_journal.sql"), REGISTER];
+
+/// The register's tables as they are now. They may be dropped and made again at any time.
+const REGISTER: &str = include_str!("schema/0002_register.sql");
 
 /// The form that this program writes.
 pub(super) const KNOWN: i64 = STEPS.len() as i64;
@@ -28,9 +31,9 @@ pub(super) fn form(connection: &Connection, path: &str) -> Result<i64, Fault> {
     }
 }
 
-/// Takes the steps that the file lacks, all in one transaction. Another program may have taken them meanwhile.
+/// Takes the steps that the file lacks, all in one transaction, and makes a register that was dropped, empty. Another program may have taken them meanwhile.
 pub(super) fn bring_up(connection: &mut Connection, path: &str) -> Result<(), Fault> {
-    if form(connection, path)? == KNOWN {
+    if form(connection, path)? == KNOWN && has_register(connection)? {
         return Ok(());
     }
     let transaction = connection.transaction_with_behavior(TransactionBehavior::Immediate)?;
@@ -38,7 +41,25 @@ pub(super) fn bring_up(connection: &mut Connection, path: &str) -> Result<(), Fa
     for step in STEPS.iter().skip(usize::try_from(found).unwrap_or(0)) {
         transaction.execute_batch(step)?;
     }
+    if !has_register(&transaction)? {
+        remake_register(&transaction)?;
+    }
     transaction.pragma_update(None, "application_id", APPLICATION)?;
     transaction.pragma_update(None, "user_version", KNOWN)?;
     Ok(transaction.commit()?)
 }
+
+/// Drops the register's tables and makes them anew, empty, inside the caller's transaction.
+pub(crate) fn remake_register(connection: &Connection) -> Result<(), Fault> {
+    for table in REGISTER_TABLES {
+        connection.execute_batch(&format!("DROP TABLE IF EXISTS {table}"))?;
+    }
+    Ok(connection.execute_batch(REGISTER)?)
+}
+
+fn has_register(connection: &Connection) -> Result<bool, Fault> {
+    REGISTER_TABLES.iter().try_fold(true, |all, table| Ok(all && connection.table_exists(None, *table)?))
+}
+
+/// In the order in which they can be dropped.
+const REGISTER_TABLES: [&str; 3] = ["register_search", "register_lot", "register_repair"];

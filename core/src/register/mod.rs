@@ -73,3 +73,6 @@ pub trait Register {
     /// Replaces the whole register by `rows`, in one transaction.
     fn replace_all(&mut self, rows: &[Row]) -> Result<(), Fault>;
 }
+
+#[cfg(test)]
+mod tests;

@@ -15,9 +15,10 @@ pub(super) fn words(row: &Row) -> String {
     fold(&values.join("\n"))
 }
 
-/// Returns `text` in lower case without accents.
+/// Returns `text` in lower case without accents; control characters part words.
 pub(super) fn fold(text: &str) -> String {
-    text.nfkd().filter(|letter| !is_combining_mark(*letter)).flat_map(char::to_lowercase).collect()
+    let bare = text.nfkd().filter(|letter| !is_combining_mark(*letter)).flat_map(char::to_lowercase);
+    bare.map(|letter| if letter.is_control() { '\n' } else { letter }).collect()
 }
 
 impl Register for Memory {

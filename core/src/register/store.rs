@@ -5,6 +5,7 @@ use rusqlite::{Connection, OptionalExtension, TransactionBehavior, params, param
 
 use super::search::{fold, words};
 use super::{After, Filter, Register, Row};
+use crate::journal::schema::remake_register;
 use crate::journal::{Fault, SHELF, Sqlite};
 
 const COLUMNS: &str = "r.repair, r.number, r.line, r.nodes, r.street, r.status, r.stage, r.attempt, r.live, \
@@ -101,9 +102,7 @@ impl Register for Sqlite {
 
     fn replace_all(&mut self, rows: &[Row]) -> Result<(), Fault> {
         let transaction = self.connection_mut().transaction_with_behavior(TransactionBehavior::Immediate)?;
-        for table in ["register_search", "register_lot", "register_repair"] {
-            transaction.execute(&format!("DELETE FROM {table}"), [])?;
-        }
+        remake_register(&transaction)?;
         rows.iter().try_for_each(|row| put(&transaction, row))?;
         Ok(transaction.commit()?)
     }

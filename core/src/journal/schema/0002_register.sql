@@ -30,4 +30,4 @@ CREATE TABLE register_lot (
 CREATE INDEX register_lot_of ON register_lot (repair, lot);
 
 -- One row a repair, with the same id: everything that can be searched for, in lower case without accents.
-CREATE VIRTUAL TABLE register_search USING fts5(words, tokenize = 'trigram');
+CREATE VIRTUAL TABLE register_search USING fts5(words, tokenize = 'trigram case_sensitive 1');
