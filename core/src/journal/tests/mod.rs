@@ -1,6 +1,7 @@
 //! What the journal's tests share: worlds and small builders.
 
 mod branches;
+mod killed;
 mod on_file;
 mod promises;
 mod tampered;
