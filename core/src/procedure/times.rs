@@ -224,9 +224,9 @@ pub fn coldest_so_far(attempt: &Attempt) -> Option<(Temperature, Stamp)> {
     sets.chain(readings).min_by_key(|(temperature, _)| *temperature)
 }
 
-/// Returns the moment from which hold and full cure count, if it has come.
-pub fn counts_from<'a>(plan: &Plan, attempt: &'a Attempt) -> Option<&'a Stamp> {
-    match plan.resin.counts_from.value {
+/// Returns the moment from which full cure counts, if it has come.
+pub fn cure_counts_from<'a>(plan: &Plan, attempt: &'a Attempt) -> Option<&'a Stamp> {
+    match plan.resin.cure_counts_from() {
         CountsFrom::Joined => attempt.joined.as_ref(),
         CountsFrom::TargetPressure => attempt.target.as_ref().map(|target| &target.at),
     }
@@ -234,7 +234,7 @@ pub fn counts_from<'a>(plan: &Plan, attempt: &'a Attempt) -> Option<&'a Stamp> {
 
 /// Returns when full cure is reached, by the wall clock, as things stand; `None` before its clock runs.
 pub fn full_cure_ms(plan: &Plan, attempt: &Attempt) -> Option<i64> {
-    let from = counts_from(plan, attempt)?;
+    let from = cure_counts_from(plan, attempt)?;
     let cold = coldest_so_far(attempt).map_or(coldest(&plan.choice.temperatures), |(cold, _)| cold);
     let lasts = at_coldest(&plan.resin.full_cure, cold).unwrap_or_else(|_| longest(&plan.resin.full_cure));
     Some(from.moment.at_ms + lasts.as_ms())
@@ -242,7 +242,7 @@ pub fn full_cure_ms(plan: &Plan, attempt: &Attempt) -> Option<i64> {
 
 /// Returns by how much an act came before full cure, in milliseconds; `None` if it did not.
 pub fn before_cure(plan: &Plan, attempt: &Attempt, at: &Stamp) -> Option<i64> {
-    let from = counts_from(plan, attempt)?;
+    let from = cure_counts_from(plan, attempt)?;
     let cure = full_cure_ms(plan, attempt)? - from.moment.at_ms;
     let early = cure - between(&from.moment, &at.moment);
     (early > 0).then_some(early)

@@ -22,6 +22,9 @@ pub struct ResinSheet {
     pub hold: TimeTable,
     pub full_cure: TimeTable,
     pub counts_from: Sourced<CountsFrom>,
+    /// Where the sheet counts full cure from another moment than the hold.
+    #[serde(default)]
+    pub cure_counts_from: Option<Sourced<CountsFrom>>,
     pub mixing_least_ms: Sourced<Span>,
     pub storage_least_mc: Sourced<Temperature>,
     pub storage_most_mc: Sourced<Temperature>,
@@ -61,6 +64,13 @@ pub enum TimeRows {
 pub struct TimeAt {
     pub at_mc: Temperature,
     pub ms: Span,
+}
+
+impl ResinSheet {
+    /// Returns the moment from which full cure counts: the hold's, unless the sheet names another.
+    pub fn cure_counts_from(&self) -> CountsFrom {
+        self.cure_counts_from.as_ref().unwrap_or(&self.counts_from).value
+    }
 }
 
 /// The moment from which hold and full cure count.
