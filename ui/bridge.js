@@ -9,11 +9,16 @@ export class Unreachable extends Error {}
 export async function ask(envelope) {
   const body = JSON.stringify(envelope);
   try {
-    return JSON.parse(tauri() ? await tauri().core.invoke("ask", { envelope: body }) : await post(body));
+    return JSON.parse(await inTime(tauri() ? tauri().core.invoke("ask", { envelope: body }) : post(body)));
   } catch (cause) {
     throw new Unreachable(cause?.says ?? "no answer from the core", { cause });
   }
 }
+
+const PATIENCE_MS = 20_000;
+
+// A core that hangs is a silent core: the same id may be sent again.
+const inTime = (answer) => Promise.race([answer, new Promise((_, late) => setTimeout(() => late(new Error("late")), PATIENCE_MS))]);
 
 /** What stands before the core refused to pass the request on, and sending the same again may help. */
 const PASSING = [403, 408, 429, 500, 502, 503, 504];

@@ -1,42 +1,156 @@
 // Start, route, one submit listener, one click listener. The only file that touches the document outside a screen.
 
-import { ask } from "./bridge.js";
+import { ask, watchPosition } from "./bridge.js";
+import { createAnnouncer } from "./device/announce.js";
+import { createBattery } from "./device/battery.js";
+import { createCues } from "./device/cue.js";
+import { createLight } from "./device/light.js";
+import { createPosition } from "./device/position.js";
+import { createWake } from "./device/wake.js";
+import { controlsOf, readForm } from "./form.js";
 import { patch } from "./patch.js";
+import { banner } from "./parts/banner.js";
+import { html } from "./html.js";
 import { route } from "./route.js";
+import { SCREENS } from "./screens.js";
 import { createStore } from "./store.js";
-import * as today from "./screens/today.js";
-import * as lost from "./screens/lost.js";
+import { say } from "./text/say.js";
+import { listenForSteps } from "./touch/entry.js";
+import { listenForHolds } from "./touch/hold.js";
 
-/** By route: the screen, and what it asks the core for. */
-const SCREENS = {
-  today: { screen: today, asks: () => ({ do: "today" }) },
-  lost: { screen: lost },
-};
+const LOOK_AGAIN_MS = 15_000;
+const SILENT_AGAIN_MS = 2_000;
+
+const root = document.getElementById("root");
+const later = (ms, run) => setTimeout(run, ms);
+const monotonic = () => performance.now();
+const announce = createAnnouncer(document.getElementById("said"), later);
+const cues = createCues(window);
+const light = createLight(document.documentElement, localStorage);
+const wake = createWake(document, navigator);
+const battery = createBattery(navigator);
+const position = createPosition({ watch: watchPosition, clock: () => Date.now() });
 
 const store = createStore({
-  ask,
+  ask, monotonic, later,
   storage: localStorage,
-  monotonic: () => performance.now(),
   newId: () => crypto.randomUUID(),
-  facts: () => ({}),
-  later: (ms, run) => setTimeout(run, ms),
+  facts: () => ({ person: localStorage.getItem("mendline.person"), position: position.fact(), battery_pct: battery.percent() }),
 });
+
+let arriving = true;
+let drawn = { second: null, wall: Date.now(), since: monotonic(), looked: 0 };
 
 function show() {
   const { name, params } = store.state.route;
-  const { screen } = SCREENS[name];
-  const view = { ...store.state.answer, params, now: store.now() };
-  patch(document.getElementById("root"), screen.render(view));
-  document.title = `${screen.title(view)} · Mendline`;
+  const { screen, asks } = SCREENS[name];
+  const ready = !asks || store.state.answer !== null;
+  const shown = ready ? screen : SCREENS.opening.screen;
+  const view = { ...store.state.answer, params, now: store.now(), light: light.now(), drafts: store.state.drafts, problems: store.state.problems };
+  patch(root, html`${banner(store.state)}${shown.render(view)}`);
+  document.title = `${shown.title(view)} · ${say("app.name")}`;
+  if (ready && arriving) arrived();
+  focusNew();
+}
+
+// On arrival the heading takes the focus, so that a reader begins there.
+function arrived() {
+  arriving = false;
+  scrollTo(0, 0);
+  root.querySelector("h1")?.focus({ preventScroll: true });
+}
+
+let focused = null;
+function focusNew() {
+  const wanted = root.querySelector("[data-focus]");
+  if (wanted && wanted.textContent !== focused) wanted.focus();
+  focused = wanted?.textContent ?? null;
 }
 
 function arrive() {
+  arriving = true;
   store.go(route(location.hash));
-  const { name, params } = store.state.route;
-  if (SCREENS[name].asks) store.look(SCREENS[name].asks(params));
-  document.querySelector("h1")?.focus();
+  const { live = false } = SCREENS[store.state.route.name];
+  position.follow(live);
+  wake.keep(live);
+  look();
 }
 
+function look() {
+  const { name, params } = store.state.route;
+  drawn.looked = monotonic();
+  return SCREENS[name].asks && store.look(SCREENS[name].asks(params));
+}
+
+/** Sends what a control or a form asks for, and goes on when it was recorded. */
+async function send(request, { then, form } = {}) {
+  store.fault([]);
+  const response = await store.send(request);
+  if (!response?.ok) { cues.play("warn"); return; }
+  if (form) store.forget(form);
+  cues.play("done");
+  announce(say("recorded"));
+  if (then && then !== location.hash) location.hash = then;
+  else await look();
+}
+
+function submit(form) {
+  const { fields, problems } = readForm(controlsOf(form));
+  if (problems.length > 0) return store.fault(problems);
+  return send({ ...JSON.parse(form.dataset.request), ...fields }, { then: form.dataset.then, form: form.id });
+}
+
+function keepTyped(control) {
+  if (control.name === "light") light.set(control.value);
+  else if (control.form?.id && control.name && control.type !== "file" && control.type !== "password") store.type(control.form.id, control.name, valueOf(control));
+  store.redraw();
+}
+
+function valueOf(control) {
+  if (control.type !== "checkbox") return control.value;
+  return [...control.form.elements].filter((other) => other.name === control.name && other.checked).map(({ value }) => value);
+}
+
+root.addEventListener("submit", (event) => {
+  if (event.target.method === "dialog") return;
+  event.preventDefault();
+  submit(event.target);
+});
+
+root.addEventListener("click", (event) => {
+  const control = event.target.closest("[data-request], [data-opens], [data-jump]");
+  if (!control || control.dataset.hold || control.nodeName === "FORM") return;
+  if (control.dataset.jump) { event.preventDefault(); document.getElementById(control.dataset.jump)?.focus(); }
+  else if (control.dataset.opens) document.getElementById(control.dataset.opens)?.showModal();
+  else send(JSON.parse(control.dataset.request), { then: control.dataset.then });
+});
+
+root.addEventListener("input", (event) => keepTyped(event.target));
+
+listenForSteps(root, {
+  later, stop: (handle) => clearTimeout(handle),
+  changed: (input) => { keepTyped(input); cues.play("tap"); announce(say("step.value", { value: input.value, unit: document.getElementById(`${input.id}-unit`)?.textContent ?? "" })); },
+});
+
+const HELD = { held: "hold.started", armed: "hold.press_again", early: "hold.let_go", lapsed: "hold.not_confirmed" };
+listenForHolds(root, {
+  monotonic, frame: requestAnimationFrame.bind(window), stop: cancelAnimationFrame.bind(window),
+  confirmed: (button) => (button.form ? submit(button.form) : send(JSON.parse(button.dataset.request), { then: button.dataset.then })),
+  tell: (kind, label) => { announce(say(HELD[kind], { label })); if (kind === "held") cues.play("tap"); },
+});
+
+// Clocks run on the core's moment. When this device's clocks disagree, it slept or was set: the core is asked again.
+setInterval(() => {
+  const second = Math.floor((store.now()?.at_ms ?? Date.now()) / 1000);
+  if (second === drawn.second || document.visibilityState !== "visible") return;
+  const jump = Math.abs(Date.now() - drawn.wall - (monotonic() - drawn.since));
+  drawn = { ...drawn, second, wall: Date.now(), since: monotonic() };
+  const wait = store.state.unreachable ? SILENT_AGAIN_MS : SCREENS[store.state.route.name].live ? LOOK_AGAIN_MS : Infinity;
+  if (jump > 1500 || monotonic() - drawn.looked > wait) look();
+  store.redraw();
+}, 200);
+
+document.addEventListener("visibilitychange", () => { if (document.visibilityState === "visible") { look(); store.flush(); } });
 store.subscribe(show);
 addEventListener("hashchange", arrive);
 arrive();

@@ -9,11 +9,13 @@ const WAITS = [500, 1000, 2000, 5000];
  * A report is kept in `storage` until the core has answered it, and sent again with the same id: that has no double effect.
  */
 export function createStore(ports) {
-  const state = { route: null, answer: null, refusal: null, error: null, unreachable: false, sending: false, outbox: read("outbox", []), drafts: read("drafts", {}) };
+  const state = { route: null, answer: null, refusal: null, error: null, problems: [], unreachable: false, outbox: read("outbox", []), drafts: read("drafts", {}) };
   const listeners = new Set();
+  const promised = new Map();
   let seen = null;
-  let tries = 0;
   let asked = 0;
+  let flushing = false;
+  let tries = 0;
 
   function read(key, otherwise) {
     try { return JSON.parse(ports.storage.getItem(`mendline.${key}`)) ?? otherwise; } catch { return otherwise; }
@@ -21,12 +23,9 @@ export function createStore(ports) {
   const keep = (key) => ports.storage.setItem(`mendline.${key}`, JSON.stringify(state[key]));
   const changed = () => listeners.forEach((listen) => listen(state));
 
-  /** Takes an answer to heart. The moment in it sets the clock that runs until the next one. */
+  // The moment in an answer sets the clock that runs until the next one.
   function take(response) {
-    state.unreachable = false;
-    state.error = response.error ?? null;
-    state.refusal = response.refusal ?? null;
-    if (response.ok) state.answer = response.ok;
+    Object.assign(state, { unreachable: false, error: response.error ?? null, refusal: response.refusal ?? null });
     if (response.now) seen = { ...response.now, since: ports.monotonic() };
   }
 
@@ -35,42 +34,57 @@ export function createStore(ports) {
     const turn = ++asked;
     try {
       const response = await ports.ask({ id: ports.newId(), ...ports.facts(), request });
-      if (turn === asked) take(response);
+      if (turn !== asked) return;
+      // What was refused or failed before stays in sight while the screen is only drawn anew.
+      const { refusal, error } = state;
+      take(response);
+      state.refusal ??= refusal;
+      state.error ??= error;
+      if (response.ok) state.answer = response.ok;
     } catch {
       if (turn === asked) state.unreachable = true;
     }
     changed();
   }
 
-  /** Sends a report or an ask. Returns the response; while the core is silent it goes on trying, in the order of the taps. */
+  /**
+   * Sends a report or an ask; returns its response, however long the core is silent. The order of the taps is kept.
+   * The same request that is still on its way is not sent a second time.
+   */
   function send(request) {
+    const same = state.outbox.find((envelope) => JSON.stringify(envelope.request) === JSON.stringify(request));
+    if (same && promised.has(same.id)) return promised.get(same.id).promise;
     const envelope = { id: ports.newId(), ...ports.facts(), request };
+    const waiting = {};
+    waiting.promise = new Promise((resolve) => { waiting.resolve = resolve; });
+    promised.set(envelope.id, waiting);
     state.outbox.push(envelope);
     keep("outbox");
-    changed();
-    return flush();
+    flush();
+    return waiting.promise;
   }
 
   async function flush() {
-    if (state.sending) return null;
-    state.sending = true;
-    let response = null;
+    if (flushing) return;
+    flushing = true;
     try {
       while (state.outbox.length > 0) {
-        response = await ports.ask(state.outbox[0]);
-        state.outbox.shift();
+        const response = await ports.ask(state.outbox[0]);
+        const { id } = state.outbox.shift();
         keep("outbox");
         take(response);
         tries = 0;
+        changed();
+        promised.get(id)?.resolve(response);
+        promised.delete(id);
       }
     } catch {
       state.unreachable = true;
       ports.later(WAITS[Math.min(tries++, WAITS.length - 1)], flush);
+      changed();
     } finally {
-      state.sending = false;
+      flushing = false;
     }
-    changed();
-    return response;
   }
 
   return {
@@ -79,7 +93,12 @@ export function createStore(ports) {
     send,
     flush,
     subscribe: (listen) => { listeners.add(listen); return () => listeners.delete(listen); },
-    go: (route) => { Object.assign(state, { route, answer: null, refusal: null, error: null }); asked += 1; changed(); },
+    /** Goes to a route: what was shown, refused or in the way before is gone; what was typed stays. */
+    go: (route) => { Object.assign(state, { route, answer: null, refusal: null, error: null, problems: [] }); asked += 1; changed(); },
+    /** Shows what keeps a form from being sent: { field, text }. It clears what was refused before. */
+    fault: (problems) => { Object.assign(state, { problems, refusal: null, error: null }); changed(); },
+    /** Draws again what is shown, because time has passed or something was typed. */
+    redraw: changed,
     /** Returns the core's moment, carried on by this device's running clock, or null before the first answer. */
     now: () => (seen ? { at_ms: seen.at_ms + Math.round(ports.monotonic() - seen.since), offset_min: seen.offset_min } : null),
     /** Returns what was typed into a form and not yet sent, by name. */

@@ -14,7 +14,10 @@ const TYPES = { ".html": "text/html; charset=utf-8", ".js": "text/javascript; ch
 export async function serve(answer) {
   const server = createServer(async (request, reply) => {
     try {
-      if (request.method === "POST") return reply.writeHead(200, { "content-type": "application/json" }).end(JSON.stringify(await answer(await body(request))));
+      if (request.method === "POST") {
+        const text = JSON.stringify(await answer(await body(request)));
+        return reply.writeHead(200, { "content-type": "application/json" }).end(text);
+      }
       const path = new URL(request.url, "http://localhost").pathname;
       if (path === "/favicon.ico") return reply.writeHead(204).end();
       const bytes = await readFile(file(path));

@@ -4,14 +4,17 @@ import { attr, html } from "../html.js";
 
 /**
  * Returns a link or a button. `href` leads on; `form` names the form it sends; `does` is a request
- * `{ do: "…", … }`, sent as it stands. `kind` is its class, `inside` what it holds, `more` further attributes.
+ * `{ do: "…", … }`, sent as it stands. `then` is where the screen goes when it was recorded. `kind` is its class, `inside` what
+ * it holds, `more` further attributes.
  */
-export const action = ({ href, form, does, kind, inside, more = "" }) => {
+export const action = ({ href, form, does, then, kind, inside, more = "" }) => {
   if (href !== undefined) return html`<a ${attr("class", kind)} href="${href}" ${more}>${inside}</a>`;
-  const ask = does && html`data-request="${JSON.stringify(does)}"`;
+  const ask = does && request(does, then);
   return html`<button type="${form ? "submit" : "button"}" ${attr("class", kind)} ${attr("form", form)} ${ask} ${more}>${inside}</button>`;
 };
 
 /** Returns a form that sends the request `does`, completed with what its fields hold. */
-export const form = ({ id, does, kind, inside }) =>
-  html`<form id="${id}" ${attr("class", kind)} data-request="${JSON.stringify(does)}" novalidate autocomplete="off">${inside}</form>`;
+export const form = ({ id, does, then, kind, inside }) =>
+  html`<form id="${id}" ${attr("class", kind)} ${request(does, then)} novalidate autocomplete="off">${inside}</form>`;
+
+const request = (does, then) => html`data-request="${JSON.stringify(does)}" ${attr("data-then", then)}`;

@@ -9,8 +9,9 @@ import { icon } from "./icon.js";
  * Returns the button. `does` or `form` as for an action; `note` says what it brings; `holding` is said while it is held;
  * `alarm` only for the emergency release.
  */
-export const hold = ({ label, note, holding = say("hold.holding"), alarm = false, does, form }) => action({
+export const hold = ({ label, note, holding = say("hold.holding"), alarm = false, does, then, form }) => action({
   does,
+  then,
   form,
   kind: `act hold${alarm ? " is-alarm" : ""}`,
   more: html`data-hold="${label}" data-key="hold ${label}"`,

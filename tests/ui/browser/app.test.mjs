@@ -1,0 +1,55 @@
+// The program itself with a stand-in for the core: start, arrival, silence of the core, light, position.
+
+import test from "node:test";
+import assert from "node:assert/strict";
+import { inChromium } from "./kit.mjs";
+
+const AT = Date.UTC(2026, 9, 14, 9, 24);
+const asked = [];
+const chromium = inChromium();
+const { skip } = chromium;
+const answer = (envelope) => { asked.push(envelope); return { id: envelope.id, now: { at_ms: AT, offset_min: 120 }, ok: { today: { holding: [], curing: [], next: [], signature: [] } } }; };
+chromium.answer = answer;
+
+test("it starts at today, asks once with an id of its own, and the heading has the focus", { skip }, async () => {
+  asked.length = 0;
+  const { page, close } = await chromium.open("#token=0123abcd");
+  await page.getByRole("heading", { level: 1, name: /Today/ }).waitFor();
+  assert.equal(await page.evaluate(() => document.activeElement.tagName), "H1");
+  assert.match(page.url(), /#\/$/, "the token has left the address");
+  assert.deepEqual(asked[0].request, { do: "today" });
+  assert.match(asked[0].id, /^[0-9a-f-]{36}$/);
+  assert.equal(await page.locator("h1").count(), 1);
+  assert.equal(await page.locator("main").count(), 1);
+  await close();
+});
+
+test("an address that nothing stands behind says so and leads back", { skip }, async () => {
+  const { page, close } = await chromium.open("#/no/such/place");
+  await page.getByText("No screen stands behind /no/such/place.").waitFor();
+  await page.getByRole("link", { name: "Back to today" }).click();
+  await page.getByRole("heading", { level: 1, name: /Today/ }).waitFor();
+  await close();
+});
+
+test("when the core is silent the screen says so, and goes on by itself", { skip }, async () => {
+  chromium.answer = () => { throw new Error("silent"); };
+  const { page, close } = await chromium.open("");
+  await page.getByText("The record does not answer").waitFor();
+  chromium.answer = answer;
+  await page.getByRole("heading", { level: 1, name: /Today/ }).waitFor({ timeout: 20_000 });
+  assert.equal(await page.getByText("The record does not answer").count(), 0);
+  await close(["404"]);
+});
+
+test("the position goes with a request when it is there, and its absence says why", { skip }, async () => {
+  asked.length = 0;
+  const known = await chromium.open("", { geolocation: { latitude: 59.33258, longitude: 18.0649, accuracy: 7 }, permissions: ["geolocation"] });
+  await known.page.getByRole("heading", { level: 1, name: /Today/ }).waitFor();
+  await known.page.waitForTimeout(300);
+  await known.page.reload();
+  await known.page.getByRole("heading", { level: 1, name: /Today/ }).waitFor();
+  assert.ok(asked.every(({ position }) => position.kind === "absent" || position.lat_e7 === 593_325_800), "a tap never waits for a position");
+  assert.equal(asked[0].position.kind, "absent");
+  await known.close();
+});

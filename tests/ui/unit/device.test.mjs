@@ -1,0 +1,115 @@
+import test from "node:test";
+import assert from "node:assert/strict";
+import { createPosition, readCoordinates } from "../../../ui/device/position.js";
+import { createCues } from "../../../ui/device/cue.js";
+import { createLight } from "../../../ui/device/light.js";
+import { createAnnouncer } from "../../../ui/device/announce.js";
+import { createBattery } from "../../../ui/device/battery.js";
+import { createWake } from "../../../ui/device/wake.js";
+
+function watched() {
+  const at = { now: 10_000, stopped: 0 };
+  const position = createPosition({ clock: () => at.now, watch: (found, failed) => { Object.assign(at, { found, failed }); return () => { at.stopped += 1; }; } });
+  return { at, position };
+}
+
+test("no position is a reason, never a place", () => {
+  const { at, position } = watched();
+  assert.deepEqual(position.fact(), { kind: "absent", why: "not_asked" });
+  position.follow(true);
+  assert.deepEqual(position.fact(), { kind: "absent", why: "not_yet" });
+  at.failed("refused");
+  assert.deepEqual(position.fact(), { kind: "absent", why: "refused" });
+});
+
+test("a position carries how sure and how old it is, and grows older after the watch ends", () => {
+  const { at, position } = watched();
+  position.follow(true);
+  at.found({ latitude: 59.33258, longitude: -18.0649, accuracy: 7.4, timestamp: 9_000 }, "receiver");
+  assert.deepEqual(position.fact(), { kind: "fix", lat_e7: 593_325_800, lon_e7: -180_649_000, accuracy_mm: 7400, age_ms: 1000, source: "receiver" });
+  position.follow(false);
+  at.now = 70_000;
+  assert.equal(position.fact().age_ms, 61_000);
+  assert.equal(at.stopped, 1);
+  position.follow(true);
+  assert.equal(position.fact().kind, "fix");
+});
+
+test("a receiver that fails later does not take back a place that is known", () => {
+  const { at, position } = watched();
+  position.follow(true);
+  at.found({ latitude: 1, longitude: 2, accuracy: undefined, timestamp: 12_000 }, "browser");
+  at.failed("unavailable");
+  assert.deepEqual(position.fact(), { kind: "fix", lat_e7: 10_000_000, lon_e7: 20_000_000, accuracy_mm: null, age_ms: 0, source: "browser" });
+});
+
+test("typed coordinates say that they were typed", () => {
+  const { position } = watched();
+  position.type(readCoordinates("59.33258, 18.0649"));
+  assert.equal(position.fact().source, "typed");
+  assert.equal(position.fact().accuracy_mm, null);
+});
+
+test("coordinates are read in degrees, or not at all", () => {
+  assert.deepEqual(readCoordinates("59.33258, 18.0649"), { latitude: 59.33258, longitude: 18.0649 });
+  assert.deepEqual(readCoordinates("33.9° S 18.4° W"), { latitude: -33.9, longitude: -18.4 });
+  for (const no of ["", "59", "91, 0", "0, 181", "59 20 10 18 3 5", "north"]) assert.equal(readCoordinates(no), null, no);
+});
+
+test("a device without sound or vibration is no error", () => {
+  assert.deepEqual(createCues({ navigator: {} }).play("alarm"), { sound: false, buzz: false });
+  assert.equal(createCues({ navigator: {} }).speak("Five minutes left"), false);
+});
+
+test("vibration follows the cue; a sound system that breaks is no error", () => {
+  const buzzed = [];
+  const cues = createCues({ navigator: { vibrate: (pattern) => buzzed.push(pattern) > 0 } });
+  assert.equal(cues.play("alarm").buzz, true);
+  assert.deepEqual(buzzed, [[400, 150, 400, 150, 400]]);
+  assert.deepEqual(createCues({ navigator: {}, AudioContext: class { constructor() { throw new Error("no"); } } }).play("done"), { sound: false, buzz: false });
+});
+
+test("the light is kept, and an unknown one is day", () => {
+  const kept = {};
+  const storage = { getItem: (key) => kept[key] ?? null, setItem: (key, value) => { kept[key] = value; } };
+  const root = { dataset: {} };
+  createLight(root, storage).set("night");
+  assert.equal(root.dataset.light, "night");
+  assert.equal(createLight({ dataset: {} }, storage).now(), "night");
+  kept["mendline.light"] = "green";
+  assert.equal(createLight({ dataset: {} }, storage).now(), "day");
+});
+
+test("the same sentence twice is said twice", () => {
+  const region = { textContent: "" };
+  const timers = [];
+  const announce = createAnnouncer(region, (_, run) => timers.push(run));
+  announce("Recorded.");
+  timers.shift()();
+  assert.equal(region.textContent, "Recorded.");
+  announce("Recorded.");
+  assert.equal(region.textContent, "");
+});
+
+test("the charge is a whole number, or unknown", async () => {
+  assert.equal(createBattery({}).percent(), null);
+  const battery = createBattery({ getBattery: async () => ({ level: 0.889 }) });
+  await Promise.resolve();
+  await Promise.resolve();
+  assert.equal(battery.percent(), 88);
+});
+
+test("the screen is kept lit while wanted, and taken up again when the page comes back", async () => {
+  const page = { visibilityState: "visible", addEventListener: (_, run) => { page.come = run; } };
+  const locks = [];
+  const lock = () => { const one = { released: false, addEventListener: (_, run) => { one.lost = run; }, release: () => { one.released = true; } }; locks.push(one); return one; };
+  const wake = createWake(page, { wakeLock: { request: async () => lock() } });
+  wake.keep(true);
+  await Promise.resolve();
+  locks[0].lost();
+  await page.come();
+  assert.equal(locks.length, 2);
+  wake.keep(false);
+  assert.equal(locks[1].released, true);
+  createWake(page, {}).keep(true);
+});

@@ -1,0 +1,48 @@
+// From fields to a request: numbers in wire units, answers as they are, and a list of what can't be sent.
+
+import { typed } from "./format.js";
+import { say } from "./text/say.js";
+
+/**
+ * Returns { fields, problems } of a form's controls. A control is { name, value, type, checked, disabled, label, dataset };
+ * `data-as` is number (times `data-steps`, to a whole wire step), yes (true or false), list, or text. A name with dots is a
+ * path. An empty field is left out: what is missing is for the core to say.
+ */
+export function readForm(controls) {
+  const fields = {};
+  const problems = [];
+  for (const control of controls) {
+    if (!control.name || control.disabled || control.type === "file" || control.type === "submit") continue;
+    if ((control.type === "radio" || control.type === "checkbox") && !control.checked) continue;
+    const { value, problem } = read(control);
+    if (problem) problems.push({ field: control.id, text: problem });
+    else if (value !== undefined) put(fields, control.name, value, control.dataset.as === "list");
+  }
+  return { fields, problems };
+}
+
+function read({ value, label, dataset: { as, steps = "1", min, max, spanned } }) {
+  const text = value.trim();
+  if (text === "") return {};
+  if (as === "yes") return { value: text === "yes" };
+  if (as !== "number") return { value: text };
+  const number = typed(text, { minSec: spanned === "yes" });
+  if (number === null) return { problem: say("problem.number", { label }) };
+  if (min !== undefined && number < Number(min)) return { problem: say("problem.below", { label, min }) };
+  if (max !== undefined && number > Number(max)) return { problem: say("problem.above", { label, max }) };
+  return { value: Math.round(number * Number(steps)) };
+}
+
+function put(fields, name, value, list) {
+  const path = name.split(".");
+  const last = path.pop();
+  const at = path.reduce((inner, key) => (inner[key] ??= {}), fields);
+  if (list) (at[last] ??= []).push(value);
+  else at[last] = value;
+}
+
+/** Returns a form's controls as plain data, each with the words of its label. */
+export const controlsOf = (form) => [...form.elements].map((control) => ({
+  id: control.id, name: control.name, value: control.value ?? "", type: control.type, checked: control.checked, disabled: control.disabled,
+  dataset: control.dataset, label: control.labels?.[0]?.firstChild?.textContent.trim() ?? control.name,
+}));
