@@ -16,15 +16,16 @@ export function chain({ entries, flags = [], broken, label }) {
     ${broken && html`${at(x(broken.entry), 34, html`<path class="d-trouble" d="M0 -4L-9 14H9Z"/>`)}${text(x(broken.entry), 82, broken.says, { bold: true, end: sideEnd(broken.entry / entries) })}`}` });
 }
 
-// A long record is ticked in tens or hundreds, so that ticks never run into one grey.
+// A long record is ticked in tens or hundreds, so that ticks never run into one grey. At most six figures stand below.
 function entryTicks(entries, x) {
-  const step = entries > 2500 ? 100 : entries > 250 ? 10 : 1;
+  const named = [50, 100, 500, 1000, 5000, 10_000, 50_000].find((n) => entries / n <= 6) ?? 10 ** Math.ceil(Math.log10(entries / 6));
   const marks = [];
-  for (let n = 0; n <= entries; n += step) {
-    const long = multiple(n, 50 * step) || n === entries;
-    marks.push(html`${line(long || multiple(n, 10 * step) ? "d-thin" : "d-faint", x(n), 34, x(n), long ? 46 : multiple(n, 10 * step) ? 42 : 39)}${long && n > 0 && n < entries * 0.92 && text(x(n), 62, n, { soft: true, end: "middle" })}`);
+  for (let n = 0; n <= entries; n += named / 50) {
+    const long = multiple(n, named);
+    const mid = multiple(n, named / 5);
+    marks.push(html`${line(mid ? "d-thin" : "d-faint", x(n), 34, x(n), long ? 46 : mid ? 42 : 39)}${long && n > 0 && n < entries * 0.92 && text(x(n), 62, n, { soft: true, end: "middle" })}`);
   }
-  return html`${marks}${text("100%", 62, entries, { soft: true, end: "end" })}`;
+  return html`${marks}${line("d-thin", "100%", 34, "100%", 46)}${text("100%", 62, entries, { soft: true, end: "end" })}`;
 }
 
 const sideEnd = (share) => (share > 0.7 ? "end" : share < 0.3 ? undefined : "middle");

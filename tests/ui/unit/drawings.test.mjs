@@ -148,6 +148,7 @@ test("sum rule: what is left, then the errors, end to end", () => {
 test("chain: a long record is ticked in tens, the head stands at its end", () => {
   assert.ok(sound(chain({ entries: 214, label: "x" })).match(/<line/g).length > 200);
   assert.ok(sound(chain({ entries: 42_100, label: "x" })).match(/<line/g).length < 500);
+  assert.match(words(sound(chain({ entries: 4210, label: "x" }))), /^1000 2000 3000 4210 head$/);
   assert.match(words(sound(chain({ entries: 214, label: "x", flags: [{ entry: 1, name: "planned" }], broken: { entry: 140, says: "page 2" } }))), /214 planned head page 2/);
 });
 
