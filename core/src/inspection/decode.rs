@@ -37,7 +37,7 @@ fn declared_label(body: &[u8]) -> Option<String> {
     let head: String = ascii.map(|byte| char::from(*byte)).collect();
     let head = head.trim_start();
     if let Some(rest) = head.strip_prefix("#A1=") {
-        return rest.lines().next().map(|label| label.trim().to_owned());
+        return rest.split(['\n', '\r']).next().map(|label| label.trim().to_owned());
     }
     let declaration = head.strip_prefix("<?xml")?.split("?>").next()?;
     let value = declaration.split_once("encoding")?.1.trim_start();
@@ -111,9 +111,20 @@ fn clean(text: String, lossy: bool, notices: &mut Vec<Notice>) -> Result<String,
 
 fn control_character(text: &str, at: usize) -> ReadError {
     let (before, from) = text.split_at(at);
-    let line = 1 + before.matches('\n').count() as u64;
+    let line = 1 + line_ends(before.as_bytes());
     let number = from.chars().next().map_or(0, u32::from);
     ReadError::new(ReadCode::ControlCharacter, line, "text", format!("the control character U+{number:04X}"))
+}
+
+/// Returns how many lines end in the text: by CRLF, LF or CR.
+pub(super) fn line_ends(text: &[u8]) -> u64 {
+    let next = text.iter().skip(1).map(Some).chain([None]);
+    let ends = text.iter().zip(next).filter(|(byte, next)| match byte {
+        b'\n' => true,
+        b'\r' => *next != Some(&b'\n'),
+        _ => false,
+    });
+    ends.count() as u64
 }
 
 #[cfg(test)]

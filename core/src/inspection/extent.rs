@@ -1,9 +1,11 @@
 //! One defect from the observations that somebody picks: from where to where, and round which part of the pipe.
 
+use super::stretch::Part;
 use super::{Clock, Direction, Inspection, Observation};
 use crate::units::Length;
 use serde::{Deserialize, Serialize};
 use std::cmp::Reverse;
+use std::collections::BTreeSet;
 use thiserror::Error;
 
 /// Where a defect lies, in the frame that its name says: of the inspection, or from the upper node looking downstream.
@@ -111,16 +113,10 @@ fn station(observation: &Observation) -> Result<Length, ExtentError> {
 
 /// Refuses a start without an end and the other way round.
 fn both_ends(picked: &[&Observation]) -> Result<(), ExtentError> {
-    for o in picked {
-        let Some((part, number)) = o.stretch_part() else { continue };
-        let is_other_end = |p: &&Observation| {
-            p.code == o.code && p.stretch_part().is_some_and(|(other, n)| n == number && other != part)
-        };
-        if !picked.iter().any(is_other_end) {
-            return Err(ExtentError::HalfAStretch { source_line: o.source_line, number });
-        }
-    }
-    Ok(())
+    let parts = || picked.iter().filter_map(|o| o.stretch_part().map(|(part, number)| (o, part, number)));
+    let ends: BTreeSet<(&str, u32, Part)> = parts().map(|(o, part, n)| (o.code.as_str(), n, part)).collect();
+    let half = parts().find(|(o, part, number)| !ends.contains(&(o.code.as_str(), *number, part.other())));
+    half.map_or(Ok(()), |(o, _, number)| Err(ExtentError::HalfAStretch { source_line: o.source_line, number }))
 }
 
 fn clock_extent(picked: &[&Observation], answer: Option<SameHour>) -> ClockExtent {

@@ -51,10 +51,12 @@ impl Header {
         let node_1 = self.text("AAD");
         let node_2 = self.text("AAF");
         let start_node = self.text("AAB").or_else(|| start_from_observation(&observations, notices));
-        let end_node = end_node(start_node.as_deref(), node_1.as_deref(), node_2.as_deref(), &observations);
+        let finish = observations.iter().rfind(|o| o.code == "BCE");
+        let end_node = end_node([&start_node, &node_1, &node_2], finish);
         Ok(Inspection {
             line: self.text("AAA"),
             end_node,
+            arrival_um: finish.and_then(|o| o.station_um),
             start_node,
             node_1,
             node_2,
@@ -143,19 +145,12 @@ fn start_from_observation(observations: &[Observation], notices: &mut Vec<Notice
 }
 
 /// Returns the node at the other end: of nodes 1 and 2 the one that is not the start node, else what BCE names.
-fn end_node(
-    start: Option<&str>,
-    node_1: Option<&str>,
-    node_2: Option<&str>,
-    observations: &[Observation],
-) -> Option<String> {
-    let finish = observations.iter().rfind(|o| o.code == "BCE");
-    let named = finish.and_then(|o| o.quant1.as_ref()).map(|q| q.as_written.as_str());
-    let end = match (start, node_1, node_2) {
-        (Some(start), Some(one), Some(two)) if one == start => Some(two),
-        (Some(start), Some(one), Some(two)) if two == start => Some(one),
-        (Some(start), Some(only), None) | (Some(start), None, Some(only)) if only != start => Some(only),
-        _ => named,
+fn end_node(nodes: [&Option<String>; 3], finish: Option<&Observation>) -> Option<String> {
+    let end = match nodes.map(Option::as_deref) {
+        [Some(start), Some(one), Some(two)] if one == start => Some(two),
+        [Some(start), Some(one), Some(two)] if two == start => Some(one),
+        [Some(start), Some(only), None] | [Some(start), None, Some(only)] if only != start => Some(only),
+        _ => finish.and_then(|o| o.quant1.as_ref()).map(|q| q.as_written.as_str()),
     };
     end.map(str::to_owned)
 }

@@ -4,7 +4,8 @@
 //! - [`read`]: bytes to [`InspectionFile`], or a [`ReadError`] that names line, expected and found. All or nothing.
 //! - `nodes`: upstream, downstream, stations from either. [`stretch`]: continuous defects. [`extent`]: one defect from
 //!   the observations that somebody picks.
-//! - `decode` bytes to text · `row` cells of a line · `fields` cells to a record, for both forms · `text`, `xml` the readers.
+//! - [`words`]: a code in plain words. [`patchable`]: does a patch suit it? Advice, never a gate.
+//! - `decode` bytes to text · `lines`, `row` lines and their cells · `fields` cells to a record, for both forms · `text`, `xml` the readers.
 //!
 //! What an inspection file leaves open is a [`Notice`], never a guess in silence.
 
@@ -15,20 +16,28 @@ mod error;
 mod example;
 pub mod extent;
 mod fields;
+mod lines;
 mod nodes;
+pub mod patchable;
+#[cfg(test)]
+mod random;
 pub mod record;
 mod row;
+#[cfg(test)]
+mod samples;
 pub mod stretch;
 mod text;
+pub mod words;
 mod xml;
 
 pub use clock::Clock;
 pub use error::{ReadCode, ReadError};
 pub use extent::{ClockExtent, DefectExtent, ExtentError, SameHour, combine, combine_answered};
+pub use patchable::{Patchable, Why, patchable};
 pub use record::{Direction, Form, Inspection, InspectionFile, Notice, NoticeCode, Observation, Quantification};
 pub use stretch::{Stretch, Stretches};
 
-/// The largest file that is read, in bytes. The example of 18 inspections has 15 kB.
+/// The largest file that is read, in bytes.
 pub const MOST_BYTES: usize = 16 << 20;
 /// The most inspections in one file.
 pub const MOST_INSPECTIONS: usize = 20_000;
@@ -48,8 +57,7 @@ pub const MOST_NOTICES: usize = 100;
 pub fn read(bytes: &[u8]) -> Result<InspectionFile, ReadError> {
     if bytes.len() > MOST_BYTES {
         let expected = format!("a file of at most {} MB", MOST_BYTES >> 20);
-        let found = format!("{} MB", bytes.len() >> 20);
-        return Err(ReadError::new(ReadCode::TooLarge, 1, expected, found));
+        return Err(ReadError::new(ReadCode::TooLarge, 1, expected, "a larger one"));
     }
     let decoded = decode::decode(bytes)?;
     let mut file = match decoded.text.trim_start().starts_with('<') {

@@ -28,8 +28,7 @@ impl Inspection {
     ///
     /// The arrival comes first because stations were counted by the same counter. Zero is not a length: `None`.
     pub fn run_length(&self) -> Option<Length> {
-        let arrival = self.observations.iter().rfind(|o| o.code == "BCE");
-        let lengths = [arrival.and_then(|o| o.station_um), self.length_um];
+        let lengths = [self.arrival_um, self.length_um];
         lengths.into_iter().flatten().find(|length| length.as_um() > 0)
     }
 
@@ -39,14 +38,14 @@ impl Inspection {
     pub fn station_from_upstream(&self, station: Length) -> Option<Length> {
         match self.direction? {
             Direction::WithFlow => Some(station),
-            Direction::AgainstFlow => self.rest_of_run(station),
+            Direction::AgainstFlow => self.station_from_end(station),
         }
     }
 
     /// Returns the distance of a station from the lower node, by the same rules.
     pub fn station_from_downstream(&self, station: Length) -> Option<Length> {
         match self.direction? {
-            Direction::WithFlow => self.rest_of_run(station),
+            Direction::WithFlow => self.station_from_end(station),
             Direction::AgainstFlow => Some(station),
         }
     }
@@ -61,7 +60,8 @@ impl Inspection {
         })
     }
 
-    fn rest_of_run(&self, station: Length) -> Option<Length> {
+    /// Returns the distance of a station from the end node; `None` if the length is not known or the station beyond it.
+    pub fn station_from_end(&self, station: Length) -> Option<Length> {
         let rest = self.run_length()?.as_um() - station.as_um();
         (rest >= 0).then(|| Length::from_um(rest))
     }
@@ -70,7 +70,6 @@ impl Inspection {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::inspection::Observation;
 
     fn m(metres: f64) -> Length {
         Length::from_m(metres).unwrap()
@@ -112,8 +111,7 @@ mod tests {
     #[test]
     fn the_arrival_of_the_camera_is_the_length() {
         let mut line = line(Some(Direction::AgainstFlow));
-        let arrival = Observation { code: "BCE".into(), station_um: Some(m(38.00)), ..Observation::default() };
-        line.observations.push(arrival);
+        line.arrival_um = Some(m(38.00));
         assert_eq!(line.station_from_upstream(m(8.00)), Some(m(30.00)));
         assert_eq!(line.station_from_upstream(m(38.10)), None);
     }

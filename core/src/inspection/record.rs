@@ -79,6 +79,8 @@ pub struct Inspection {
     pub direction: Option<Direction>,
     /// ABQ: the expected length of the inspection.
     pub length_um: Option<Length>,
+    /// Station of the last observation BCE: where the camera arrived at the other end.
+    pub arrival_um: Option<Length>,
     /// ACB.
     pub height_um: Option<Length>,
     /// ACC.

@@ -5,13 +5,23 @@ use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 
 /// Which part of a stretch a row is.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 pub enum Part {
     /// `A`.
     Start,
     /// `B`.
     End,
+}
+
+impl Part {
+    /// Returns the part at the other end.
+    pub const fn other(self) -> Self {
+        match self {
+            Self::Start => Self::End,
+            Self::End => Self::Start,
+        }
+    }
 }
 
 /// One stretch, by the places of its rows in the list of observations.

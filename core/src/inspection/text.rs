@@ -2,10 +2,11 @@
 
 use super::decode::Decoded;
 use super::fields::{Header, observation};
+use super::lines::{Line, Lines, Mark, mark};
 use super::row::{Dialect, cells};
 use super::{Form, Inspection, InspectionFile, Notice, NoticeCode, Observation};
 use super::{MOST_INSPECTIONS, MOST_OBSERVATIONS, ReadCode, ReadError};
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::iter::Peekable;
 
 /// Returns the file that the text form says.
@@ -35,58 +36,6 @@ pub(super) fn read(decoded: Decoded) -> Result<InspectionFile, ReadError> {
         notices: reader.notices,
         inspections,
     })
-}
-
-/// A line of the file without its end.
-#[derive(Clone, Copy)]
-struct Line<'a> {
-    number: u64,
-    text: &'a str,
-}
-
-/// Lines ended by CRLF, LF or CR.
-struct Lines<'a> {
-    rest: Option<&'a str>,
-    number: u64,
-}
-
-impl<'a> Iterator for Lines<'a> {
-    type Item = Line<'a>;
-
-    fn next(&mut self) -> Option<Line<'a>> {
-        let rest = self.rest.take()?;
-        self.number += 1;
-        let end = rest.find(['\n', '\r']);
-        let (text, after) = end.map_or((rest, ""), |end| rest.split_at(end));
-        let after = after.strip_prefix("\r\n").or_else(|| after.strip_prefix(['\n', '\r']));
-        self.rest = after.filter(|after| !after.is_empty());
-        Some(Line { number: self.number, text })
-    }
-}
-
-/// What a line is by its first characters; anything else is a row.
-enum Mark<'a> {
-    /// `#A…=`: a field of the file header.
-    File(&'a str, &'a str),
-    /// `#B01=`: the names of header fields.
-    Fields(&'a str),
-    /// `#C=`: the names of observation columns.
-    Columns(&'a str),
-    /// `#Z`: the end of an inspection.
-    End,
-}
-
-fn mark(line: &str) -> Option<Mark<'_>> {
-    let body = line.strip_prefix('#')?;
-    let (name, value) = body.split_once('=').unwrap_or((body.trim_end(), ""));
-    let digits = |s: &str| s.len() <= 4 && s.bytes().all(|b| b.is_ascii_digit());
-    match name.split_at_checked(1)? {
-        ("A", number) if digits(number) => Some(Mark::File(name, value)),
-        ("B", number) if digits(number) && body.contains('=') => Some(Mark::Fields(value)),
-        ("C", "") if body.contains('=') => Some(Mark::Columns(value)),
-        ("Z", "") if value.is_empty() => Some(Mark::End),
-        _ => None,
-    }
 }
 
 /// The `#A…` lines: name to value and line.
@@ -142,7 +91,7 @@ struct Reader<'a> {
 
 impl<'a> Reader<'a> {
     fn new(text: &'a str, notices: Vec<Notice>) -> Self {
-        let lines = Lines { rest: Some(text), number: 0 }.peekable();
+        let lines = Lines::new(text).peekable();
         Self { lines, last_line: 1, ends_with_line_end: text.ends_with(['\n', '\r']), notices, observations: 0 }
     }
 
@@ -296,8 +245,8 @@ fn columns(names: &str, at: u64, dialect: &Dialect) -> Result<Vec<String>, ReadE
     while names.last().is_some_and(String::is_empty) {
         names.pop();
     }
-    let wrong = names.iter().enumerate().find(|(i, name)| name.is_empty() || names.iter().take(*i).any(|n| n == *name));
-    if let Some((_, name)) = wrong {
+    let mut seen = BTreeSet::new();
+    if let Some(name) = names.iter().find(|name| name.is_empty() || !seen.insert(name.as_str())) {
         let expected = "names of fields, each once";
         let found = if name.is_empty() { "an empty name".to_owned() } else { format!("{name} twice") };
         return Err(ReadError::new(ReadCode::Column, at, expected, found));

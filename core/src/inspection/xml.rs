@@ -4,7 +4,7 @@
 //! Element names are taken without their prefix; attributes, comments and processing instructions say nothing here.
 //! A document type is refused; entities are the five predefined ones and the numeric ones.
 
-use super::decode::Decoded;
+use super::decode::{Decoded, line_ends};
 use super::fields::{Header, observation};
 use super::{Form, Inspection, InspectionFile, Notice, NoticeCode, Observation};
 use super::{MOST_INSPECTIONS, MOST_OBSERVATIONS, ReadCode, ReadError};
@@ -17,7 +17,7 @@ const DECIMAL: char = '.';
 
 /// Returns the file that the XML form says.
 pub(super) fn read(decoded: Decoded) -> Result<InspectionFile, ReadError> {
-    let mut source = Source::new(&decoded.text);
+    let mut source = Source::new(decoded.text.trim_end());
     let mut document = Document::new(decoded.notices);
     loop {
         let (event, line) = source.next_event()?;
@@ -67,7 +67,7 @@ impl<'a> Source<'a> {
     fn line_at(&mut self, place: u64) -> u64 {
         let place = usize::try_from(place).unwrap_or(usize::MAX).min(self.text.len());
         if let Some(fresh) = self.text.get(self.counted..place) {
-            self.line += fresh.iter().filter(|byte| **byte == b'\n').count() as u64;
+            self.line += line_ends(fresh);
             self.counted = place;
         }
         self.line
@@ -163,6 +163,9 @@ impl Document {
             (Place::Data, "ZB") => self.begin_inspection(line)?,
             (Place::Inspection, "ZC") => self.begin_observation(line)?,
             (Place::Inspection, "B") => Place::Header,
+            (Place::Data, name) if belongs_inside(name) => {
+                return Err(wrong(line, "an inspection <ZB> round it", format!("<{name}>")));
+            }
             (Place::Data, _) => return self.leave_out(name, line),
             (_, "DATA" | "ZA" | "ZB" | "ZC") => {
                 return Err(wrong(line, "a field", format!("<{name}>")));
@@ -294,6 +297,11 @@ impl Document {
         };
         Err(ReadError::new(ReadCode::CutShort, line, expected, "the end of the file"))
     }
+}
+
+/// Returns whether an element of this name belongs into an inspection: `ZC`, or a field such as `AAA`.
+fn belongs_inside(name: &str) -> bool {
+    name == "ZC" || name.len() == 3 && name.bytes().all(|byte| byte.is_ascii_uppercase())
 }
 
 fn wrong(line: u64, expected: impl Into<String>, found: impl AsRef<str>) -> ReadError {

@@ -5,6 +5,7 @@ mod ask;
 mod assets;
 mod edge;
 mod http;
+mod inspection;
 mod ports;
 mod serve;
 
@@ -38,12 +39,15 @@ enum Verb {
         #[arg(long, value_name = "DIR")]
         data: PathBuf,
     },
+    /// Reads an inspection file and prints its lines and observations.
+    Inspection(inspection::Args),
 }
 
 fn main() -> ExitCode {
     let outcome = match Line::parse().verb {
         Verb::Serve { data, port } => serve::run(data, port),
         Verb::Ask { data } => ask::run(&data),
+        Verb::Inspection(args) => return inspection::run(&args),
     };
     outcome.map_or_else(
         |says| {
