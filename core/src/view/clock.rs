@@ -79,7 +79,7 @@ pub struct CureView {
 
 /// Returns the full-cure clock, or `None` before it runs.
 pub fn cure(plan: &Plan, attempt: &Attempt, now: &Moment) -> Option<CureView> {
-    let from = times::counts_from(plan, attempt)?;
+    let from = times::cure_counts_from(plan, attempt)?;
     let until_ms = times::full_cure_ms(plan, attempt)?;
     let lasts = until_ms - from.moment.at_ms;
     let elapsed = times::between(&from.moment, now);
