@@ -1,4 +1,5 @@
 //! One test binary: a module for each promise.
 
 mod ask;
+mod inspection;
 mod serve;
