@@ -5,9 +5,14 @@ use std::f64::consts::PI;
 use serde::{Deserialize, Serialize};
 
 use super::Refused;
+use super::packer_air::GAUGE_BAR;
 use super::pressure_window::WATER_BAR_PER_M;
 use super::refused::{not_negative, positive};
+use super::wall::INSIDE_DIAMETER_MM;
 use crate::units::{Length, Pressure};
+
+/// Where the formula comes from.
+pub const SOURCE: &str = "statics, pressure × area; a danger-zone number, never a pass mark";
 
 /// The thrust on one end, in newtons, each part rounded up.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -35,6 +40,15 @@ pub fn end_thrust(gauge: Pressure, inside_diameter: Length, water_behind: Length
     let from_air_n = up(area * gauge.as_pa() as f64)?;
     let from_water_n = up(area * depth * WATER_BAR_PER_M * 1e5)?;
     Ok(EndThrust { from_air_n, from_water_n, total_n: from_air_n.saturating_add(from_water_n) })
+}
+
+/// Returns the air's thrust on one end in newtons, without rounding: `F = π/4·ID²·p`.
+///
+/// Errors: `OutOfRange` with the field. Source: [`SOURCE`]. Vectors: `fixtures/checks/end-thrust.json`.
+pub fn force_n(gauge_bar: f64, inside_diameter_mm: f64) -> Result<f64, Refused> {
+    let pascal = GAUGE_BAR.check(gauge_bar)? * 1e5;
+    let metres = INSIDE_DIAMETER_MM.check(inside_diameter_mm)? / 1e3;
+    Ok(PI / 4.0 * metres * metres * pascal)
 }
 
 fn at_most_100_m(field: &str, length: Length) -> Result<f64, Refused> {

@@ -3,16 +3,27 @@
 use serde::{Deserialize, Serialize};
 
 use super::Refused;
+use super::field::{Allowed, Field};
 use super::required_hold::whole_minutes_up;
 use super::sheet_rows::ZERO_CELSIUS_K;
 use crate::maths;
 use crate::units::{Span, Temperature};
 
+/// Where the formula comes from.
+pub const SOURCE: &str =
+    "ASTM C1074, equivalent age in its Arrhenius form, 273.15 K for 0 °C; used for resin by analogy";
+
+pub const ACTIVATION_KELVIN: Field = Field::above("activation_kelvin", "K", 0.0, 50_000.0);
+pub const REFERENCE_C: Field = Field::from("reference_c", "°C", -100.0, 300.0);
+const SEGMENT_MINUTES: Field = Field::from("minutes", "min", 0.0, 1e6);
+const SEGMENT_CELSIUS: Field = Field::from("temperature", "°C", -100.0, 300.0);
+pub const SEGMENTS: Field = Field::other("segments", "", Allowed::Rows(&[SEGMENT_MINUTES, SEGMENT_CELSIUS]));
+
 /// How fast a resin ages, from its sheet.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Ageing {
-    /// Activation energy divided by the gas constant, `Q = Ea/R`, in kelvin; above 0, at most 50 000.
+    /// Activation energy divided by the gas constant, `Q = Ea/R`.
     pub activation_kelvin: f64,
     pub reference_millicelsius: Temperature,
 }
@@ -28,39 +39,37 @@ pub struct Stretch {
 impl Ageing {
     /// Returns how many minutes at the reference one minute at `at` is worth: `exp(−Q·(1/T − 1/Tr))`, T in kelvin.
     ///
-    /// Errors: `OutOfRange` for `Q` outside 0…50 000 K, or a temperature at or below absolute zero.
-    /// Source: ASTM C1074 (equivalent age, Arrhenius form), used for resin by analogy. Vectors:
-    /// `fixtures/checks/equivalent-age.json`.
+    /// Errors: `OutOfRange` for `Q` or a temperature outside its range. Source: [`SOURCE`].
     pub fn rate(&self, at: Temperature) -> Result<f64, Refused> {
-        self.rate_at(at.as_celsius())
-    }
-
-    fn rate_at(&self, celsius: f64) -> Result<f64, Refused> {
-        if !(self.activation_kelvin > 0.0 && self.activation_kelvin <= 50_000.0) {
-            return Err(Refused::out_of_range("activation_kelvin", "must be above 0 and at most 50 000 K"));
-        }
-        let (kelvin, reference) = (kelvin(celsius)?, kelvin(self.reference_millicelsius.as_celsius())?);
-        Ok(maths::exp(-self.activation_kelvin * (1.0 / kelvin - 1.0 / reference)))
+        rate(self.activation_kelvin, self.reference_millicelsius.as_celsius(), at.as_celsius())
     }
 }
 
-fn kelvin(celsius: f64) -> Result<f64, Refused> {
-    let kelvin = celsius + ZERO_CELSIUS_K;
-    if kelvin > 0.0 { Ok(kelvin) } else { Err(Refused::out_of_range("temperature", "must be above absolute zero")) }
+fn rate(activation_kelvin: f64, reference_c: f64, celsius: f64) -> Result<f64, Refused> {
+    let activation = ACTIVATION_KELVIN.check(activation_kelvin)?;
+    let reference = REFERENCE_C.check(reference_c)? + ZERO_CELSIUS_K;
+    let kelvin = SEGMENT_CELSIUS.check(celsius)? + ZERO_CELSIUS_K;
+    Ok(maths::exp(-activation * (1.0 / kelvin - 1.0 / reference)))
 }
 
-/// Returns the equivalent age in minutes at the reference temperature: `te = Σ exp(−Q·(1/Ti − 1/Tr))·Δti`.
+/// Returns the equivalent age in minutes: `te = Σ exp(−Q·(1/Ti − 1/Tr))·Δti`, from segments of (minutes, °C).
 ///
-/// No rounding; 0 without stretches. Errors: those of [`Ageing::rate`]; `OutOfRange` for a negative stretch or a sum too
-/// large to store.
-/// Source: ASTM C1074 (equivalent age, Arrhenius form). Vectors: `fixtures/checks/equivalent-age.json`.
-pub fn equivalent_age(ageing: &Ageing, stretches: &[Stretch]) -> Result<f64, Refused> {
+/// `Q` in kelvin, temperatures from −100 to 300 °C. No rounding; 0 without segments.
+/// Errors: `OutOfRange` with the field, also for a sum too large to be a number.
+/// Source: [`SOURCE`]. Vectors: `fixtures/checks/equivalent-age.json`.
+pub fn equivalent_minutes(activation_kelvin: f64, reference_c: f64, segments: &[(f64, f64)]) -> Result<f64, Refused> {
     let mut age = 0.0;
-    for stretch in stretches {
-        let lasts = super::refused::span_not_negative("a stretch", stretch.lasts_ms)?;
-        age += ageing.rate(stretch.at_millicelsius)? * lasts.as_min();
+    for &(minutes, celsius) in segments {
+        age += rate(activation_kelvin, reference_c, celsius)? * SEGMENT_MINUTES.check(minutes)?;
     }
-    if age.is_finite() { Ok(age) } else { Err(Refused::out_of_range("equivalent age", "is too large to store")) }
+    if age.is_finite() { Ok(age) } else { Err(Refused::out_of_range("segments", "add up to more than can be stored")) }
+}
+
+/// Returns the equivalent age in minutes of stretches of recorded time. As [`equivalent_minutes`].
+pub fn equivalent_age(ageing: &Ageing, stretches: &[Stretch]) -> Result<f64, Refused> {
+    let segments: Vec<_> =
+        stretches.iter().map(|stretch| (stretch.lasts_ms.as_min(), stretch.at_millicelsius.as_celsius())).collect();
+    equivalent_minutes(ageing.activation_kelvin, ageing.reference_millicelsius.as_celsius(), &segments)
 }
 
 /// Returns the required hold, lengthened where the resin has aged less than the sheet's reference hold by its end.

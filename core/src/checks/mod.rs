@@ -16,7 +16,17 @@
 //! The hold:
 //! - [`hold`]: counted time, gaps, excursions, and the earliest release.
 //! - [`elapsed`]: time between two moments, across restarts and clock changes.
+//! - [`packer_air`]: cooling told from a leak.
+//!
+//! Beside them:
+//! - [`wall`], [`resin`]: what the lining must be, and what it takes up.
+//! - [`air_test`], [`water_test`]: tightness tests, each by the standard that it names.
+//! - [`atmosphere`], [`flow`]: the air that somebody enters, the water that must wait.
+//! - [`field`]: a value's name, unit and range, said once; [`named`]: every check by name, for the command line and the
+//!   door.
 
+pub mod air_test;
+pub mod atmosphere;
 pub mod binding;
 pub mod budget;
 pub mod clock_face;
@@ -24,15 +34,23 @@ pub mod cover;
 pub mod elapsed;
 pub mod end_thrust;
 pub mod equivalent_age;
+pub mod field;
+pub mod flow;
 pub mod hold;
 pub mod laterals;
+pub mod named;
+pub mod packer_air;
 pub mod packer_fit;
 pub mod pressure_window;
 mod refused;
 pub mod required_hold;
+pub mod resin;
 pub mod rods;
 pub mod series;
 pub mod sheet_rows;
+mod student;
+pub mod wall;
+pub mod water_test;
 pub mod working_time;
 
 pub use refused::Refused;

@@ -14,7 +14,7 @@ use crate::units::{Span, Temperature};
 pub fn required_hold(rows: &[Row], coldest: Temperature) -> Result<Span, Refused> {
     let knots = knots(rows)?;
     let last = knots.last().ok_or(Refused::RowsMissing)?;
-    let minutes = interpolate(&knots, coldest.min(last.at), SafeSide::Longer)?;
+    let minutes = interpolate(&knots, coldest.as_celsius().min(last.celsius), SafeSide::Longer)?;
     Ok(whole_minutes_up(minutes))
 }
 

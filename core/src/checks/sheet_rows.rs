@@ -3,11 +3,21 @@
 use serde::{Deserialize, Serialize};
 
 use super::Refused;
+use super::field::{Allowed, Field};
 use crate::maths;
 use crate::units::{Span, Temperature};
 
 /// Zero Celsius in kelvin, exact by definition (NIST SP 811, 2008, B.1.1).
 pub const ZERO_CELSIUS_K: f64 = 273.15;
+
+/// Where the interpolation comes from.
+pub const SOURCE: &str =
+    "Arrhenius rate law: ln t straight against 1/T between two points, never outside (design rule)";
+
+const SHEET_CELSIUS: Field = Field::from("sheet temperature", "°C", -100.0, 300.0);
+const SHEET_MINUTES: Field = Field::above("sheet minutes", "min", 0.0, 1e6);
+pub const SHEET: Field = Field::other("sheet", "", Allowed::Rows(&[SHEET_CELSIUS, SHEET_MINUTES]));
+pub const SHEET_TEMPERATURE_C: Field = Field::from("temperature_c", "°C", -100.0, 300.0);
 
 /// A row of a data sheet's table: a time at one temperature, or one time for a range.
 ///
@@ -29,100 +39,111 @@ pub enum SafeSide {
 }
 
 /// A row's end: a temperature and the time that holds there.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Knot {
-    pub at: Temperature,
-    pub lasts: Span,
+    pub celsius: f64,
+    pub minutes: f64,
 }
 
 /// Returns the rows as points in rising temperature; a range gives its two ends.
 ///
 /// Rows come coldest first; a row may begin where the one before it ends.
 ///
-/// Errors: `RowsMissing`; `RowNotPositive`; `RowsOutOfOrder`; `RowLongerWhenWarmer` (resin sets faster when warmer, so
-/// it is a slip of typing); `SourceMissing` for a range that doesn't say where it comes from; `OutOfRange` at or below
-/// absolute zero.
+/// Errors: those of [`checked`]; `SourceMissing` for a range that doesn't say where it comes from.
 /// Source: design rule of this project.
 pub fn knots(rows: &[Row]) -> Result<Vec<Knot>, Refused> {
     let mut knots: Vec<Knot> = Vec::with_capacity(rows.len() * 2);
+    let mut numbers = Vec::with_capacity(rows.len() * 2);
     for (index, row) in rows.iter().enumerate() {
-        let number = index + 1;
-        for knot in ends(row, number)? {
-            accept(knots.last(), knot, number)?;
+        for knot in ends(row, index + 1)? {
             knots.push(knot);
+            numbers.push(index + 1);
         }
     }
-    if knots.is_empty() { Err(Refused::RowsMissing) } else { Ok(knots) }
+    checked(&knots, |index| numbers.get(index).copied().unwrap_or(index))?;
+    Ok(knots)
 }
 
 fn ends(row: &Row, number: usize) -> Result<Vec<Knot>, Refused> {
+    let knot = |at: Temperature, lasts: Span| Knot { celsius: at.as_celsius(), minutes: lasts.as_min() };
     match row {
-        Row::Point { at_millicelsius, lasts_ms } => Ok(vec![Knot { at: *at_millicelsius, lasts: *lasts_ms }]),
+        Row::Point { at_millicelsius, lasts_ms } => Ok(vec![knot(*at_millicelsius, *lasts_ms)]),
         Row::Range { source, .. } if source.trim().is_empty() => {
             Err(Refused::SourceMissing { field: format!("row {number} of the data sheet") })
         }
         Row::Range { from_millicelsius, to_millicelsius, lasts_ms, .. } => {
-            Ok(vec![Knot { at: *from_millicelsius, lasts: *lasts_ms }, Knot { at: *to_millicelsius, lasts: *lasts_ms }])
+            Ok(vec![knot(*from_millicelsius, *lasts_ms), knot(*to_millicelsius, *lasts_ms)])
         }
     }
 }
 
-fn accept(before: Option<&Knot>, knot: Knot, row: usize) -> Result<(), Refused> {
-    if knot.lasts <= Span::from_ms(0) {
-        return Err(Refused::RowNotPositive { row });
+/// Says whether the points can be a sheet's; `number` gives the row that a point stands in.
+///
+/// Errors: `RowsMissing`; `RowNotPositive`; `RowsOutOfOrder`; `RowLongerWhenWarmer` (resin sets faster when warmer, so
+/// it is a slip of typing); `OutOfRange` outside −100 to 300 °C or above a million minutes, NaN and infinities too.
+pub fn checked(knots: &[Knot], number: impl Fn(usize) -> usize) -> Result<(), Refused> {
+    if knots.is_empty() {
+        return Err(Refused::RowsMissing);
     }
-    if knot.at.as_celsius() <= -ZERO_CELSIUS_K {
-        return Err(Refused::out_of_range("temperature of a row", "must be above absolute zero"));
+    let mut before: Option<Knot> = None;
+    for (index, knot) in knots.iter().enumerate() {
+        let row = number(index);
+        SHEET_CELSIUS.check(knot.celsius)?;
+        if knot.minutes <= 0.0 {
+            return Err(Refused::RowNotPositive { row });
+        }
+        SHEET_MINUTES.check(knot.minutes)?;
+        match before {
+            Some(before) if knot.celsius < before.celsius => return Err(Refused::RowsOutOfOrder { row }),
+            Some(before) if knot.minutes > before.minutes => return Err(Refused::RowLongerWhenWarmer { row }),
+            _ => before = Some(*knot),
+        }
     }
-    match before {
-        Some(before) if knot.at < before.at => Err(Refused::RowsOutOfOrder { row }),
-        Some(before) if knot.lasts > before.lasts => Err(Refused::RowLongerWhenWarmer { row }),
-        _ => Ok(()),
-    }
+    Ok(())
 }
 
 /// Returns the time in minutes at a temperature inside the table: `ln t` runs straight against `1/T` between two points.
 ///
 /// `t` in minutes, `T` in kelvin. On a row's own temperature the row's time comes back exactly; where two rows meet, the
-/// one on the safe side. No rounding.
+/// one on the safe side. No rounding. The points have passed [`checked`].
 ///
-/// Errors: `ColderThanSheet`, `WarmerThanSheet`; those of [`knots`] come before.
+/// Errors: `ColderThanSheet`, `WarmerThanSheet`, `RowsMissing`; `OutOfRange` for a temperature that is none.
 /// Source: Arrhenius rate law, common practice for resin and concrete; between the sheet's rows only (design rule of this
 /// project). Vectors: `fixtures/checks/working-time.json`.
-pub fn interpolate(knots: &[Knot], at: Temperature, side: SafeSide) -> Result<f64, Refused> {
-    let (Some(first), Some(last)) = (knots.first(), knots.last()) else {
-        return Err(Refused::RowsMissing);
-    };
-    if at < first.at {
-        return Err(Refused::ColderThanSheet { read_millicelsius: at, first_millicelsius: first.at });
+pub fn interpolate(knots: &[Knot], celsius: f64, side: SafeSide) -> Result<f64, Refused> {
+    let (Some(first), Some(last)) = (knots.first(), knots.last()) else { return Err(Refused::RowsMissing) };
+    let read_millicelsius = stored(SHEET_TEMPERATURE_C.check(celsius)?);
+    if celsius < first.celsius {
+        return Err(Refused::ColderThanSheet { read_millicelsius, first_millicelsius: stored(first.celsius) });
     }
-    if at > last.at {
-        return Err(Refused::WarmerThanSheet { read_millicelsius: at, last_millicelsius: last.at });
+    if celsius > last.celsius {
+        return Err(Refused::WarmerThanSheet { read_millicelsius, last_millicelsius: stored(last.celsius) });
     }
-    let here = knots.iter().filter(|knot| knot.at == at).map(|knot| knot.lasts);
+    let here = knots.iter().filter(|knot| knot.celsius == celsius).map(|knot| knot.minutes);
     let exact = match side {
-        SafeSide::Shorter => here.min(),
-        SafeSide::Longer => here.max(),
+        SafeSide::Shorter => here.reduce(f64::min),
+        SafeSide::Longer => here.reduce(f64::max),
     };
-    if let Some(lasts) = exact {
-        return Ok(lasts.as_min());
-    }
-    let between = knots.windows(2).find_map(|pair| match pair {
-        [cold, warm] if cold.at < at && at < warm.at => Some(between(*cold, *warm, at)),
+    let around = |pair: &[Knot]| match pair {
+        [cold, warm] if cold.celsius < celsius && celsius < warm.celsius => Some(between(*cold, *warm, celsius)),
         _ => None,
-    });
-    between.ok_or(Refused::RowsMissing)
+    };
+    exact.or_else(|| knots.windows(2).find_map(around)).ok_or(Refused::RowsMissing)
 }
 
-fn between(cold: Knot, warm: Knot, at: Temperature) -> f64 {
-    let (a, b) = (inverse_kelvin(cold.at), inverse_kelvin(warm.at));
-    let share = (inverse_kelvin(at) - a) / (b - a);
-    let (ln_cold, ln_warm) = (maths::ln(cold.lasts.as_min()), maths::ln(warm.lasts.as_min()));
-    maths::exp(ln_cold + share * (ln_warm - ln_cold)).clamp(warm.lasts.as_min(), cold.lasts.as_min())
+fn stored(celsius: f64) -> Temperature {
+    Temperature::from_celsius(celsius).unwrap_or_default()
 }
 
-fn inverse_kelvin(at: Temperature) -> f64 {
-    1.0 / (at.as_celsius() + ZERO_CELSIUS_K)
+fn between(cold: Knot, warm: Knot, celsius: f64) -> f64 {
+    let (a, b) = (inverse_kelvin(cold.celsius), inverse_kelvin(warm.celsius));
+    let share = (inverse_kelvin(celsius) - a) / (b - a);
+    let (ln_cold, ln_warm) = (maths::ln(cold.minutes), maths::ln(warm.minutes));
+    maths::exp(ln_cold + share * (ln_warm - ln_cold)).clamp(warm.minutes, cold.minutes)
+}
+
+fn inverse_kelvin(celsius: f64) -> f64 {
+    1.0 / (celsius + ZERO_CELSIUS_K)
 }
 
 #[cfg(test)]
@@ -153,16 +174,16 @@ pub(super) mod tests {
     #[test]
     fn a_row_gives_its_own_time_exactly() {
         let knots = knots(&[point(15.0, 45.0), point(20.0, 30.0)]).unwrap();
-        assert_eq!(interpolate(&knots, celsius(15.0), SafeSide::Shorter), Ok(45.0));
-        assert_eq!(interpolate(&knots, celsius(20.0), SafeSide::Shorter), Ok(30.0));
+        assert_eq!(interpolate(&knots, 15.0, SafeSide::Shorter), Ok(45.0));
+        assert_eq!(interpolate(&knots, 20.0, SafeSide::Shorter), Ok(30.0));
     }
 
     #[test]
     fn where_two_ranges_meet_the_safe_side_counts() {
         let knots = knots(&[range(10.0, 15.0, 60.0), range(15.0, 20.0, 40.0)]).unwrap();
-        assert_eq!(interpolate(&knots, celsius(15.0), SafeSide::Shorter), Ok(40.0));
-        assert_eq!(interpolate(&knots, celsius(15.0), SafeSide::Longer), Ok(60.0));
-        assert!((interpolate(&knots, celsius(12.0), SafeSide::Shorter).unwrap() - 60.0).abs() < 1e-9);
+        assert_eq!(interpolate(&knots, 15.0, SafeSide::Shorter), Ok(40.0));
+        assert_eq!(interpolate(&knots, 15.0, SafeSide::Longer), Ok(60.0));
+        assert!((interpolate(&knots, 12.0, SafeSide::Shorter).unwrap() - 60.0).abs() < 1e-9);
     }
 
     #[test]

@@ -105,12 +105,12 @@ fn batch_within(sheet: &WorkingTimeSheet, batch: Mass) -> Result<(), Refused> {
 /// Source: design rule of this project. Vectors: `fixtures/checks/working-time.json`.
 pub fn working_time(rows: &[Row], warmest: Temperature) -> Result<Span, Refused> {
     let knots = knots(rows)?;
-    clamped(&knots, warmest)
+    clamped(&knots, warmest.as_celsius())
 }
 
-fn clamped(knots: &[Knot], warmest: Temperature) -> Result<Span, Refused> {
+fn clamped(knots: &[Knot], warmest: f64) -> Result<Span, Refused> {
     let first = knots.first().ok_or(Refused::RowsMissing)?;
-    let minutes = interpolate(knots, warmest.max(first.at), SafeSide::Shorter)?;
+    let minutes = interpolate(knots, warmest.max(first.celsius), SafeSide::Shorter)?;
     Ok(whole_seconds_down(minutes))
 }
 
@@ -127,14 +127,14 @@ fn whole_seconds_down(minutes: f64) -> Span {
 pub fn temperature_giving(rows: &[Row], needed: Span) -> Option<Temperature> {
     let knots = knots(rows).ok()?;
     let (first, last) = (knots.first()?, knots.last()?);
-    if clamped(&knots, first.at).ok()? < needed {
+    if clamped(&knots, first.celsius).ok()? < needed {
         return None;
     }
     // Tenths of a degree, halved until the boundary lies between two neighbours: the time never rises with warmth.
-    let (mut enough, mut too_warm) = (tenths_down(first.at) - 1, tenths_down(last.at) + 1);
+    let (mut enough, mut too_warm) = (tenths_down(first.celsius) - 1, tenths_down(last.celsius) + 1);
     while too_warm - enough > 1 {
         let middle = enough + (too_warm - enough) / 2;
-        match clamped(&knots, from_tenths(middle)) {
+        match clamped(&knots, from_tenths(middle).as_celsius()) {
             Ok(time) if time >= needed => enough = middle,
             _ => too_warm = middle,
         }
@@ -142,8 +142,8 @@ pub fn temperature_giving(rows: &[Row], needed: Span) -> Option<Temperature> {
     Some(from_tenths(enough))
 }
 
-fn tenths_down(at: Temperature) -> i64 {
-    at.as_millicelsius().div_euclid(100)
+fn tenths_down(celsius: f64) -> i64 {
+    (celsius * 10.0 + 1e-6).floor() as i64
 }
 
 fn from_tenths(tenths: i64) -> Temperature {
