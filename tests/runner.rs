@@ -1,5 +1,6 @@
 //! One test binary: a module for each promise.
 
 mod ask;
+mod check;
 mod inspection;
 mod serve;

@@ -7,8 +7,8 @@ pub const OXYGEN_PCT: Field = Field::from("oxygen_pct", "% by volume", 0.0, 100.
 pub const FLAMMABLE_PCT_LFL: Field = Field::from("flammable_pct_lfl", "% of the lower flammable limit", 0.0, 1000.0);
 pub const HYDROGEN_SULFIDE_PPM: Field = Field::from("hydrogen_sulfide_ppm", "ppm", 0.0, 1e6);
 pub const CARBON_MONOXIDE_PPM: Field = Field::from("carbon_monoxide_ppm", "ppm", 0.0, 1e6);
-pub const OXYGEN_MIN_PCT: Field = Field::from("oxygen_min_pct", "% by volume", 0.0, 100.0);
-pub const OXYGEN_MAX_PCT: Field = Field::from("oxygen_max_pct", "% by volume", 0.0, 100.0);
+pub const OXYGEN_MIN_PCT: Field = Field::from("oxygen_min_pct", "% by volume", 0.0, 100.0).needed("optional");
+pub const OXYGEN_MAX_PCT: Field = Field::from("oxygen_max_pct", "% by volume", 0.0, 100.0).needed("optional");
 pub const LIMITS_SOURCE: Field = Field::other("source", "", Allowed::Text);
 pub const LIMITS: Field = Field::other(
     "limits",

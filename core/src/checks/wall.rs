@@ -48,6 +48,10 @@ pub const EDITION: Field = Field::other("edition", "", Allowed::OneOf(&["f1216-0
 pub const SOURCE: &str = "ASTM F1216, appendix X1 (edition named in the result), formulas read in M. Najafi, Trenchless \
     Technology Piping (2010), sec. 2.7; inch-pound constants, converted by NIST SP 811 (2008)";
 
+/// Where the ovality factor comes from.
+pub const OVALITY_SOURCE: &str =
+    "ASTM F1216, X1.2.1, read with its table in M. Najafi, Trenchless Technology Piping (2010), sec. 2.7";
+
 /// Which edition's equation for the fully deteriorated pipe.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub enum Edition {

@@ -3,6 +3,7 @@
 
 mod ask;
 mod assets;
+mod check;
 mod edge;
 mod http;
 mod inspection;
@@ -39,6 +40,8 @@ enum Verb {
         #[arg(long, value_name = "DIR")]
         data: PathBuf,
     },
+    /// Computes one check by its name, or lists all of them.
+    Check(check::Args),
     /// Reads an inspection file and prints its lines and observations.
     Inspection(inspection::Args),
 }
@@ -47,6 +50,7 @@ fn main() -> ExitCode {
     let outcome = match Line::parse().verb {
         Verb::Serve { data, port } => serve::run(data, port),
         Verb::Ask { data } => ask::run(&data),
+        Verb::Check(args) => return check::run(&args),
         Verb::Inspection(args) => return inspection::run(&args),
     };
     outcome.map_or_else(

@@ -12,7 +12,7 @@ pub const ALL: &[Check] = &[
         fields: &[wall::OVALITY_PCT],
         out: &[("factor", "")],
         formula: "C = ((1 − q)/(1 + q)²)³, q ovality as a fraction",
-        source: wall::SOURCE,
+        source: wall::OVALITY_SOURCE,
         run: lining::ovality_factor,
     },
     Check {

@@ -54,15 +54,30 @@ pub fn atmosphere(input: &Input) -> Result<Value, CheckError> {
     Ok(json!({ "acceptable": alarms.is_empty(), "alarms": alarms, "source": limits.source }))
 }
 
+/// A limit that the contract leaves out is the regulation's, and the source says so.
 fn limits(contract: &Input) -> Result<Limits, CheckError> {
-    Ok(Limits {
-        oxygen_min_pct: contract.number(&air::OXYGEN_MIN_PCT)?,
-        oxygen_max_pct: contract.number(&air::OXYGEN_MAX_PCT)?,
-        flammable_pct_lfl: contract.number(&air::FLAMMABLE_PCT_LFL)?,
-        hydrogen_sulfide_ppm: contract.number(&air::HYDROGEN_SULFIDE_PPM)?,
-        carbon_monoxide_ppm: contract.number(&air::CARBON_MONOXIDE_PPM)?,
-        source: contract.text(&air::LIMITS_SOURCE)?,
-    })
+    let named = |error: CheckError| CheckError { field: Some(air::LIMITS.name.into()), ..error };
+    let regulation = Limits::regulation();
+    let mut left_out = false;
+    let mut limit = |field: &Field, regulation: f64| match contract.optional_number(field)? {
+        Some(limit) => Ok(limit),
+        None => {
+            left_out = true;
+            Ok(regulation)
+        }
+    };
+    let mut limits = Limits {
+        oxygen_min_pct: limit(&air::OXYGEN_MIN_PCT, regulation.oxygen_min_pct).map_err(named)?,
+        oxygen_max_pct: limit(&air::OXYGEN_MAX_PCT, regulation.oxygen_max_pct).map_err(named)?,
+        flammable_pct_lfl: limit(&air::FLAMMABLE_PCT_LFL, regulation.flammable_pct_lfl).map_err(named)?,
+        hydrogen_sulfide_ppm: limit(&air::HYDROGEN_SULFIDE_PPM, regulation.hydrogen_sulfide_ppm).map_err(named)?,
+        carbon_monoxide_ppm: limit(&air::CARBON_MONOXIDE_PPM, regulation.carbon_monoxide_ppm).map_err(named)?,
+        source: contract.optional_text(&air::LIMITS_SOURCE).map_err(named)?.unwrap_or_else(|| "limits as given".into()),
+    };
+    if left_out {
+        limits.source = format!("{}; what it leaves out: {}", limits.source, air::SOURCE);
+    }
+    Ok(limits)
 }
 
 pub fn partial_flow(input: &Input) -> Result<Value, CheckError> {

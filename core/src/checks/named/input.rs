@@ -42,9 +42,15 @@ impl<'a> Input<'a> {
         })
     }
 
-    /// Returns text.
-    pub fn text(&self, field: &Field) -> Result<String, CheckError> {
-        Ok(self.needed(field)?.as_str().ok_or_else(|| wrong(field.name, "text"))?.to_owned())
+    /// Returns a number, its range unchecked; `None` if it is not given.
+    pub fn optional_number(&self, field: &Field) -> Result<Option<f64>, CheckError> {
+        self.optional(field).map(|value| number(value, field.name)).transpose()
+    }
+
+    /// Returns text; `None` if it is not given.
+    pub fn optional_text(&self, field: &Field) -> Result<Option<String>, CheckError> {
+        let text = |value: &Value| value.as_str().map(Into::into).ok_or_else(|| wrong(field.name, "text"));
+        self.optional(field).map(text).transpose()
     }
 
     /// Returns an object's own fields; `None` if it is not given.
