@@ -1,0 +1,143 @@
+//! The photos, three in a row: never cropped, never stretched, turned as they were held.
+
+use super::flow::Heading;
+use super::grid::{self, SMALL, TINY};
+use super::labels::Area;
+use super::sheet::Sheet;
+use super::text;
+use super::words;
+use crate::certificate::content::{Kind, Known, Photo, headings};
+use crate::certificate::display::{Pen, Picture, Role};
+use crate::certificate::jpeg;
+use sha2::{Digest, Sha256};
+
+const COLUMNS: usize = 3;
+const WIDTH: f64 = 53.33;
+const HEIGHT: f64 = 40.0;
+const PITCH: f64 = WIDTH + 8.0;
+const TITLE_STEP: f64 = 3.2;
+const STEP: f64 = 3.0;
+
+/// What the layout knows of a photo's copy: width, height and orientation, or why it can't be shown.
+pub type Shown = Result<(f64, f64, u8), String>;
+
+/// Returns what can be shown of each photo: only a copy whose bytes have the hash that the page prints.
+pub fn examine(photos: &[Photo]) -> Vec<Shown> {
+    photos.iter().map(examine_one).collect()
+}
+
+fn examine_one(photo: &Photo) -> Shown {
+    let copy = match &photo.copy {
+        Known::Known(copy) => copy,
+        Known::Absent(why) => return Err(why.clone()),
+    };
+    if copy.jpeg.is_empty() {
+        return Err("the copy is not at hand".to_string());
+    }
+    let hash: String = Sha256::digest(&copy.jpeg).iter().map(|byte| format!("{byte:02x}")).collect();
+    if hash != copy.sha256 {
+        return Err("the copy is not the one that was recorded: its hash differs".to_string());
+    }
+    let header = jpeg::header(&copy.jpeg).map_err(|fault| format!("the copy can’t be shown: {fault}"))?;
+    Ok((f64::from(header.width), f64::from(header.height), copy.orientation.clamp(1, 8)))
+}
+
+/// Sets the photos below the cursor; nothing where there are none.
+pub fn set(sheet: &mut Sheet) {
+    let content = sheet.content;
+    if content.photos.is_empty() {
+        return;
+    }
+    let remark = "reduced copies; the originals are in the bundle, not in this file; SHA-256 shortened here, in full in the record";
+    let rows: Vec<&[Photo]> = content.photos.chunks(COLUMNS).collect();
+    let first = rows.first().map_or(0.0, |row| height(&captions(sheet, row, 0)));
+    Heading { key: headings::PHOTOS, title: headings::PHOTOS, remark, keep: first + 2.0 }.set(sheet);
+    sheet.y += 2.0;
+    for (index, row) in rows.into_iter().enumerate() {
+        let captions = captions(sheet, row, index * COLUMNS);
+        if sheet.need(height(&captions) - 2.4) {
+            sheet.y += 2.0;
+        }
+        for (column, caption) in captions.iter().enumerate() {
+            one(sheet, index * COLUMNS + column, caption, grid::LEFT + column as f64 * PITCH);
+        }
+        sheet.y += height(&captions);
+    }
+}
+
+/// The lines below a photo.
+struct Caption {
+    title: Vec<String>,
+    facts: Vec<String>,
+}
+
+fn captions(sheet: &Sheet, row: &[Photo], before: usize) -> Vec<Caption> {
+    row.iter().enumerate().map(|(index, photo)| caption(sheet, before + index + 1, photo)).collect()
+}
+
+fn caption(sheet: &Sheet, number: usize, photo: &Photo) -> Caption {
+    let clock = sheet.clock;
+    let other_day = clock.date(photo.at_ms) != clock.date(sheet.content.at_ms);
+    let day = if other_day { format!("{} ", clock.date(photo.at_ms)) } else { String::new() };
+    let bundle = match &photo.bundle {
+        Some(bundle) => format!("in bundle {bundle}"),
+        None => "in no bundle yet".to_string(),
+    };
+    let copy = match &photo.copy {
+        Known::Known(copy) => format!("this copy {}", words::short_hash(&copy.sha256)),
+        Known::Absent(_) => "no copy".to_string(),
+    };
+    let facts = [
+        (format!("{day}{} {}, {}", clock.second(photo.at_ms), clock.offset(), photo.stage), 1),
+        (photo.position.clone(), 2),
+        (format!("original {}, {bundle}", words::short_hash(&photo.original_sha256)), 2),
+        (copy, 1),
+    ];
+    let lines = |text: &str, style, most| text::wrap_at_most(sheet.fonts, &sheet.resolve(text), WIDTH, style, most).0;
+    Caption {
+        title: lines(&format!("{number}  {}", photo.title), SMALL.bold(), 4),
+        facts: facts.iter().flat_map(|(text, most)| lines(text, TINY, *most)).collect(),
+    }
+}
+
+fn height(captions: &[Caption]) -> f64 {
+    let titles = captions.iter().map(|one| one.title.len()).max().unwrap_or(0) as f64 * TITLE_STEP;
+    let facts = captions.iter().map(|one| one.facts.len()).max().unwrap_or(0) as f64 * STEP;
+    HEIGHT + 3.6 + titles + facts
+}
+
+fn one(sheet: &mut Sheet, index: usize, caption: &Caption, x: f64) {
+    let top = sheet.y;
+    let alt = format!("Photo {}", caption.title.join(" "));
+    let shown = sheet.shown.get(index).cloned().unwrap_or_else(|| Err("it was not examined".to_string()));
+    sheet.figure(&alt, |sheet| match shown {
+        Ok((width, height, orientation)) => {
+            let turned = orientation >= 5;
+            let (width, height) = if turned { (height, width) } else { (width, height) };
+            let scale = (WIDTH / width).min(HEIGHT / height);
+            let (width, height) = (width * scale, height * scale);
+            sheet.picture(Picture { photo: index, x, y: top, width, height, orientation });
+        }
+        Err(why) => missing(sheet, x, top, &why),
+    });
+    if sheet.is(Kind::Rehearsal) {
+        sheet.decorate(|sheet| {
+            sheet.fill_area(Area::new(x + 1.5, top + 1.5, x + 24.5, top + 6.5), 1.0);
+            sheet.text(x + 13.0, top + 5.0, "REHEARSAL", SMALL.bold().centre());
+        });
+    }
+    sheet.element(Role::P, |sheet| {
+        sheet.y = top + HEIGHT + 3.6 - TITLE_STEP;
+        sheet.lines(x, &caption.title, SMALL.bold(), TITLE_STEP);
+        sheet.y += TITLE_STEP - STEP - 0.2;
+        sheet.lines(x, &caption.facts, TINY, STEP);
+    });
+    sheet.y = top;
+}
+
+/// Draws a frame that says why there is no picture.
+fn missing(sheet: &mut Sheet, x: f64, top: f64, why: &str) {
+    sheet.stroke_area(Area::new(x, top, x + WIDTH, top + HEIGHT), Pen::black(0.25).dashed(1.2, 0.8));
+    let (lines, _) = text::wrap_at_most(sheet.fonts, &format!("No picture: {why}."), WIDTH - 6.0, SMALL, 8);
+    sheet.lines_at(x + 3.0, top + 8.0, &lines, SMALL);
+}

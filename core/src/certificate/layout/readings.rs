@@ -1,0 +1,109 @@
+//! All readings, three columns side by side.
+
+use super::flow::Heading;
+use super::grid::{self, SMALL, TINY, rule};
+use super::sheet::Sheet;
+use super::words;
+use crate::certificate::content::{Interval, Known, Reading, Side, Source, headings};
+use crate::certificate::display::{Pen, Role};
+use crate::units::Temperature;
+
+const COLUMNS: usize = 3;
+/// From column to column.
+const PITCH: f64 = 60.0;
+const WIDTH: f64 = 56.0;
+/// From the heading of a column to its first row.
+const FIRST: f64 = 4.6;
+const ROW: f64 = 3.5;
+
+/// Sets the readings below the cursor; nothing where there are none.
+pub fn set(sheet: &mut Sheet) {
+    let content = sheet.content;
+    let Known::Known(hold) = &content.hold else { return };
+    let readings = &hold.readings;
+    if readings.is_empty() {
+        return;
+    }
+    let rows = readings.len().div_ceil(COLUMNS).max(3);
+    let title = match readings.len() {
+        1 => "The only reading".to_string(),
+        count => format!("All {count} readings"),
+    };
+    let remark = "H read by hand, S sensor; a dash before a reading: the minutes up to it are not counted";
+    let keep = grid::LINE + FIRST + rows.min(8) as f64 * ROW;
+    Heading { key: headings::READINGS, title: &title, remark, keep }.set(sheet);
+    sheet.element(Role::Table, |sheet| blocks(sheet, readings));
+}
+
+/// Sets as many rows as the page holds, in three columns, page after page.
+fn blocks(sheet: &mut Sheet, readings: &[Reading]) {
+    let mut rest = readings;
+    let mut first = true;
+    while !rest.is_empty() {
+        let wanted = rest.len().div_ceil(COLUMNS);
+        let room = ((sheet.room() - grid::LINE - FIRST) / ROW + 1.0).floor().max(0.0) as usize;
+        let rows = wanted.min(room);
+        if rows < wanted.min(3) {
+            sheet.new_page();
+            continue;
+        }
+        sheet.y += grid::LINE;
+        let top = sheet.y;
+        let (now, later) = rest.split_at((rows * COLUMNS).min(rest.len()));
+        for (column, block) in now.chunks(rows).enumerate() {
+            let x = grid::LEFT + column as f64 * PITCH;
+            if first {
+                sheet.element(Role::Tr, |sheet| head(sheet, x, top));
+            } else {
+                sheet.decorate(|sheet| head(sheet, x, top));
+            }
+            first = false;
+            for (row, reading) in block.iter().enumerate() {
+                sheet.element(Role::Tr, |sheet| set_row(sheet, reading, x, top + FIRST + row as f64 * ROW));
+            }
+        }
+        sheet.y = top + FIRST + (rows as f64 - 1.0) * ROW + 1.6;
+        rest = later;
+    }
+}
+
+fn head(sheet: &mut Sheet, x: f64, y: f64) {
+    sheet.element(Role::Th, |sheet| sheet.text(x + 2.0, y, "Time", TINY.bold()));
+    for (edge, title) in [(22.0, "bar"), (33.0, "pipe °C"), (45.0, "patch °C")] {
+        sheet.element(Role::Th, |sheet| sheet.text(x + edge, y, title, TINY.bold().right()));
+    }
+    sheet.element(Role::Th, |_| ());
+    sheet.element(Role::Th, |_| ());
+    sheet.line((x, y + 1.2), (x + WIDTH, y + 1.2), Pen::black(rule::HEAD));
+}
+
+fn set_row(sheet: &mut Sheet, one: &Reading, x: f64, y: f64) {
+    let outside = one.side != Side::Inside;
+    let celsius = |t: Option<Temperature>| t.map_or("–".to_string(), words::celsius);
+    sheet.element(Role::Td, |sheet| {
+        if matches!(one.before, Some(Interval::Gap | Interval::Out)) {
+            sheet.text(x, y, "–", SMALL.bold());
+        }
+        sheet.text(x + 2.0, y, &sheet.clock.second(one.at_ms), SMALL)
+    });
+    let cells = [
+        (22.0, words::bar(one.pressure_pa), outside),
+        (33.0, celsius(one.pipe_millicelsius), false),
+        (45.0, celsius(one.patch_millicelsius), false),
+    ];
+    for (edge, text, bold) in cells {
+        sheet.element(Role::Td, |sheet| sheet.text(x + edge, y, &text, SMALL.bold_if(bold).right()));
+    }
+    let source = match one.source {
+        Source::Hand => "H",
+        Source::Sensor => "S",
+    };
+    sheet.element(Role::Td, |sheet| sheet.text(x + 48.0, y, source, SMALL));
+    let word = match (one.side, one.before) {
+        (Side::Low, _) => "low",
+        (Side::High, _) => "high",
+        (Side::Inside, Some(Interval::Gap)) => "gap",
+        (Side::Inside, _) => "",
+    };
+    sheet.element(Role::Td, |sheet| sheet.text(x + 51.5, y, word, TINY.bold()));
+}

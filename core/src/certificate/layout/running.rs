@@ -1,0 +1,59 @@
+//! What every page carries: header and footer.
+
+use super::grid::{self, BODY, SMALL, TINY, rule};
+use super::labels::Area;
+use super::sheet::Sheet;
+use super::text;
+use super::wording;
+use super::words;
+use crate::certificate::content::{Kind, Seal};
+
+/// The baseline of the header.
+const HEADER: f64 = 11.0;
+
+/// Draws the header of a later page: number, pipe, date, result.
+pub fn header(sheet: &mut Sheet) {
+    let content = sheet.content;
+    let number = sheet.text(grid::LEFT, HEADER, &content.number, BODY.bold());
+    let result = result(sheet);
+    let reversed = wording::reversed(content.kind);
+    let width = sheet.measure(&result, SMALL.bold());
+    if reversed {
+        sheet.fill_area(Area::new(grid::RIGHT - width - 3.0, 8.2, grid::RIGHT, 12.2), 0.0);
+    }
+    let edge = if reversed { grid::RIGHT - 1.5 } else { grid::RIGHT };
+    sheet.text(edge, HEADER, &result, SMALL.bold().right().white_if(reversed));
+    let pipe = format!("{}   {}", content.running_head, sheet.clock.date(content.at_ms));
+    let room = (grid::WIDTH - number - width - 12.0).max(20.0);
+    let (lines, _) = text::wrap_at_most(sheet.fonts, &pipe, room, SMALL, 1);
+    sheet.lines_at(grid::LEFT + number + 5.0, HEADER, &lines, SMALL);
+    sheet.rule(12.9, rule::FINE);
+}
+
+/// Draws the footers, when the number of pages is known.
+pub fn footers(sheet: &mut Sheet) {
+    let content = sheet.content;
+    let pages = sheet.pages.len();
+    let y = sheet.height - 8.5;
+    let left = wording::footer(content.kind, content.seal != Seal::None);
+    let middle = format!("Record head {}   {}", words::short_hash(&content.head.sha256), content.made_by);
+    for page in 0..pages {
+        sheet.turn_to(page);
+        sheet.decorate(|sheet| {
+            sheet.rule(y - 4.0, rule::FINE);
+            sheet.text(grid::LEFT, y, left, TINY);
+            sheet.text(grid::LEFT + grid::WIDTH / 2.0 + 8.0, y, &middle, TINY.centre());
+            sheet.text(grid::RIGHT, y, &format!("page {} of {pages}", page + 1), SMALL.bold().right());
+        });
+    }
+}
+
+fn result(sheet: &Sheet) -> String {
+    let result = &sheet.content.result;
+    match sheet.content.kind {
+        Kind::Rehearsal => "REHEARSAL".to_string(),
+        Kind::Accepted | Kind::Rejected | Kind::Unrepaired => {
+            format!("{} {}", result.headline, result.short).trim_end().to_string()
+        }
+    }
+}

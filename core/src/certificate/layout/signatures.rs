@@ -1,0 +1,125 @@
+//! Who signs: the drawn line, name, role, instant, device, and what the name is put to.
+
+use super::grid::{self, BODY, HEADING, SMALL, rule};
+use super::labels::Area;
+use super::sheet::Sheet;
+use super::wording;
+use crate::certificate::content::{Kind, Known, Signature};
+use crate::certificate::display::{Pen, Role};
+
+/// From the heading to the line that is signed on.
+const LINE_DROP: f64 = 10.4;
+const NAME_STEP: f64 = 3.8;
+const STEP: f64 = 3.6;
+const GUTTER: f64 = 4.0;
+
+/// Returns the height of the block in mm.
+pub fn height(sheet: &Sheet) -> f64 {
+    let width = column_width(sheet);
+    let columns = sheet.content.signatures.iter().map(|one| Set::of(sheet, one, width).height());
+    3.6 + LINE_DROP + columns.fold(0.0, f64::max) + 2.4
+}
+
+/// Sets the block below the cursor.
+pub fn set(sheet: &mut Sheet) {
+    sheet.rule(sheet.y - 1.0, rule::SECTION);
+    sheet.y += 3.6;
+    let y = sheet.y;
+    let heading = wording::signatures(sheet.content.kind);
+    sheet.element(Role::H2, |sheet| sheet.text(grid::LEFT, y, heading, HEADING));
+    let width = column_width(sheet);
+    let content = sheet.content;
+    for (index, signature) in content.signatures.iter().enumerate() {
+        let x = grid::LEFT + index as f64 * (width + GUTTER);
+        sheet.y = y + LINE_DROP;
+        sheet.element(Role::Sect, |sheet| one(sheet, signature, x, width));
+    }
+}
+
+fn column_width(sheet: &Sheet) -> f64 {
+    let count = sheet.content.signatures.len().clamp(2, 4) as f64;
+    (grid::WIDTH - (count - 1.0) * GUTTER) / count
+}
+
+/// The lines below one signature.
+struct Set {
+    name: Vec<String>,
+    facts: Vec<String>,
+    statement: Vec<String>,
+}
+
+impl Set {
+    fn of(sheet: &Sheet, signature: &Signature, width: f64) -> Self {
+        let statement = match (&signature.signed, sheet.content.kind) {
+            (_, Kind::Rehearsal) => signature.statement.clone(),
+            (Known::Known(_), _) => format!("“{}”", signature.statement),
+            (Known::Absent(_), _) => String::new(),
+        };
+        let lines = |text: &str, style| if text.is_empty() { Vec::new() } else { sheet.wrap(text, width, style) };
+        Self {
+            name: lines(&signature.name, BODY.bold()),
+            facts: lines(&facts(sheet, signature), SMALL),
+            statement: lines(&statement, SMALL),
+        }
+    }
+
+    fn height(&self) -> f64 {
+        NAME_STEP * self.name.len() as f64 + STEP * (self.facts.len() + self.statement.len()) as f64
+    }
+}
+
+fn facts(sheet: &Sheet, signature: &Signature) -> String {
+    let clock = sheet.clock;
+    match &signature.signed {
+        Known::Absent(why) => format!("{}, not signed: {why}", signature.role),
+        Known::Known(signed) => {
+            let when = format!("{} {} {}", clock.date(signed.at_ms), clock.second(signed.at_ms), clock.offset());
+            let known = if signed.authenticated { "PIN" } else { "no PIN" };
+            let drawn = if signed.strokes.is_some() { "" } else { ", no line drawn" };
+            format!("{}, {when}, {}, {known}{drawn}", signature.role, signed.device)
+        }
+    }
+}
+
+fn one(sheet: &mut Sheet, signature: &Signature, x: f64, width: f64) {
+    let set = Set::of(sheet, signature, width);
+    let base = sheet.y;
+    if let Known::Known(signed) = &signature.signed
+        && let Some(strokes) = &signed.strokes
+    {
+        let box_ = Area::new(x + 4.0, base - 7.6, x + (width - 4.0).min(58.0), base + 1.0);
+        sheet.figure(&format!("Line drawn by {}", signature.name), |sheet| draw(sheet, strokes, box_));
+    }
+    sheet.line((x, base), (x + width, base), Pen::black(0.25));
+    sheet.element(Role::P, |sheet| {
+        if sheet.is(Kind::Rehearsal) {
+            sheet.text(x + width, base - 1.6, "PRACTICE", BODY.bold().right());
+        }
+        sheet.lines(x, &set.name, BODY.bold(), NAME_STEP);
+        sheet.lines(x, &set.facts, SMALL, STEP);
+        sheet.lines(x, &set.statement, SMALL, STEP);
+    });
+}
+
+/// Draws strokes scaled evenly into an area, standing on its lower edge.
+fn draw(sheet: &mut Sheet, strokes: &[Vec<[i32; 2]>], area: Area) {
+    let points = || strokes.iter().flatten().map(|[x, y]| (f64::from(*x), f64::from(*y)));
+    let (mut low, mut high) = ((f64::MAX, f64::MAX), (f64::MIN, f64::MIN));
+    for (x, y) in points() {
+        low = (low.0.min(x), low.1.min(y));
+        high = (high.0.max(x), high.1.max(y));
+    }
+    let scale = (area.width() / (high.0 - low.0).max(1.0)).min(area.height() / (high.1 - low.1).max(1.0));
+    let place = |[x, y]: &[i32; 2]| {
+        (area.left + (f64::from(*x) - low.0) * scale, area.bottom - (high.1 - f64::from(*y)) * scale)
+    };
+    for stroke in strokes {
+        let mut path: Vec<(f64, f64)> = stroke.iter().map(place).collect();
+        if let [(x, y)] = path[..] {
+            path.push((x + 0.3, y));
+        }
+        if !path.is_empty() {
+            sheet.stroke(path, Pen::black(0.38), false);
+        }
+    }
+}

@@ -1,0 +1,111 @@
+//! The display list as a PDF file: tagged, archivable, the same bytes for the same pages.
+//!
+//! - [`ink`]: marks to page operators · [`structure`]: the tree of what they mean.
+//! - [`archive`]: metadata, output intent, outline · [`srgb`]: the colour profile.
+//!
+//! The file is written to be PDF/A-3a and PDF/UA-1. It is not encrypted and holds no link, script or attachment.
+
+mod archive;
+mod ink;
+mod srgb;
+mod structure;
+
+use super::CertificateError;
+use super::content::Content;
+use super::display::{Document, Mark, Weight};
+use super::fonts::Fonts;
+use lopdf::{Object, StringFormat};
+use printpdf::{
+    DictItem, ExternalStream, ExternalXObject, FontId, Mm, PdfDocument, PdfFont, PdfPage, PdfSaveOptions, XObject,
+    XObjectId,
+};
+use sha2::{Digest, Sha256};
+use std::collections::BTreeSet;
+
+/// Returns the file.
+///
+/// Errors: `Font` if a face can't be reduced; `Pdf` if the writer warns of anything.
+pub fn write(content: &Content, document: &Document, fonts: &Fonts) -> Result<Vec<u8>, CertificateError> {
+    let mut pages = Vec::new();
+    let mut tagged = Vec::new();
+    for page in &document.pages {
+        let (ops, marked) = ink::page(document, page);
+        pages.push(PdfPage::new(Mm(document.width_mm as f32), Mm(document.height_mm as f32), ops));
+        tagged.push(marked);
+    }
+    let mut pdf = PdfDocument::new(&document.title);
+    for weight in [Weight::Book, Weight::Bold] {
+        let face = PdfFont::new(fonts.subset(weight, &used(document, weight))?);
+        pdf.resources.fonts.map.insert(FontId(ink::font_name(weight).to_string()), face);
+    }
+    for (index, photo) in shown(document) {
+        let xobject = picture(content, index).ok_or_else(|| fault(format!("photo {photo} has no picture")))?;
+        pdf.resources.xobjects.map.insert(XObjectId(ink::picture_name(index)), xobject);
+    }
+    pdf.with_pages(pages);
+    let options =
+        PdfSaveOptions { optimize: false, subset_fonts: false, image_optimization: None, ..Default::default() };
+    let mut warnings = Vec::new();
+    let mut file = pdf.to_lopdf_document(&options, &mut warnings);
+    if let Some(warning) = warnings.first() {
+        return Err(fault(warning.msg.clone()));
+    }
+    structure::add(&mut file, document, &tagged).map_err(|error| fault(error.to_string()))?;
+    archive::add(&mut file, content, document).map_err(|error| fault(error.to_string()))?;
+    save(file)
+}
+
+fn fault(what: String) -> CertificateError {
+    CertificateError::Pdf { what }
+}
+
+/// The characters that a face must have.
+fn used(document: &Document, weight: Weight) -> BTreeSet<char> {
+    let texts = document.pages.iter().flat_map(|page| &page.items).filter_map(|item| match &item.mark {
+        Mark::Text(text) if text.weight == weight => Some(&text.text),
+        _ => None,
+    });
+    texts.flat_map(|text| text.chars()).map(ink::plain).chain([' ']).collect()
+}
+
+/// The photos that are shown: their place in the content, and their number.
+fn shown(document: &Document) -> impl Iterator<Item = (usize, usize)> + '_ {
+    document.pages.iter().flat_map(|page| &page.items).filter_map(|item| match &item.mark {
+        Mark::Picture(picture) => Some((picture.photo, picture.photo + 1)),
+        _ => None,
+    })
+}
+
+/// The JPEG bytes as they are.
+fn picture(content: &Content, index: usize) -> Option<XObject> {
+    let copy = content.photos.get(index)?.copy.value()?;
+    let header = super::jpeg::header(&copy.jpeg).ok()?;
+    let name = |text: &str| DictItem::Name(text.as_bytes().to_vec());
+    let colour = if header.components == 1 { "DeviceGray" } else { "DeviceRGB" };
+    let dict = [
+        ("Type", name("XObject")),
+        ("Subtype", name("Image")),
+        ("Width", DictItem::Int(header.width.into())),
+        ("Height", DictItem::Int(header.height.into())),
+        ("BitsPerComponent", DictItem::Int(8)),
+        ("ColorSpace", name(colour)),
+        ("Filter", name("DCTDecode")),
+    ];
+    let dict = dict.into_iter().map(|(key, value)| (key.to_string(), value)).collect();
+    let stream = ExternalStream { dict, content: copy.jpeg.clone(), compress: false };
+    Some(XObject::External(ExternalXObject { stream, width: None, height: None, dpi: None }))
+}
+
+/// Returns the bytes, with an identifier made from them (ISO 32000-1, 14.4).
+fn save(mut file: lopdf::Document) -> Result<Vec<u8>, CertificateError> {
+    file.trailer.remove(b"ID");
+    file.compress();
+    let written = |file: &mut lopdf::Document| {
+        let mut bytes = Vec::new();
+        file.save_to(&mut bytes).map(|_| bytes).map_err(|error| fault(error.to_string()))
+    };
+    let digest = Sha256::digest(written(&mut file)?);
+    let id = Object::String(digest[..16].to_vec(), StringFormat::Hexadecimal);
+    file.trailer.set("ID", vec![id.clone(), id]);
+    written(&mut file)
+}
