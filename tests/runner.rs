@@ -1,6 +1,7 @@
 //! One test binary: a module for each promise.
 
 mod ask;
+mod certificate;
 mod check;
 mod inspection;
 mod serve;

@@ -42,6 +42,11 @@ pub fn column(index: u32) -> f64 {
     LEFT + 30.0 * f64::from(index)
 }
 
+/// Returns the lowest baseline of the first page: on the grid of reading text, so that the code keeps off the footer.
+pub fn bottom_first(height: f64) -> f64 {
+    TOP_FIRST + ((height - FOOT - TOP_FIRST) / LINE).floor() * LINE
+}
+
 /// Returns width and height in mm.
 pub fn size(paper: Paper) -> (f64, f64) {
     match paper {

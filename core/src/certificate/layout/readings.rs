@@ -30,7 +30,7 @@ pub fn set(sheet: &mut Sheet) {
         count => format!("All {count} readings"),
     };
     let remark = "H read by hand, S sensor; a dash before a reading: the minutes up to it are not counted";
-    let keep = grid::LINE + FIRST + rows.min(8) as f64 * ROW;
+    let keep = grid::LINE + FIRST + rows.min(3) as f64 * ROW;
     Heading { key: headings::READINGS, title: &title, remark, keep }.set(sheet);
     sheet.element(Role::Table, |sheet| blocks(sheet, readings));
 }

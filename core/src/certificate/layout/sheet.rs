@@ -83,7 +83,7 @@ impl<'a> Sheet<'a> {
         self.pages.push(Page::default());
         self.page = self.pages.len() - 1;
         let first = self.page == 0;
-        self.bottom = self.height - grid::FOOT;
+        self.bottom = if first { grid::bottom_first(self.height) } else { self.height - grid::FOOT };
         self.decorate(|sheet| {
             if sheet.is(Kind::Rehearsal) {
                 rehearsal::frame(sheet);

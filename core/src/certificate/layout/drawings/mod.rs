@@ -3,6 +3,7 @@
 mod clock;
 mod line;
 mod patch;
+mod patch_labels;
 
 use super::grid::{self, SMALL, TINY, rule};
 use super::page_one::Cut;

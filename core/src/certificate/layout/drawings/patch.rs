@@ -1,10 +1,9 @@
 //! The wall unrolled and cut at 6 o'clock, so that any hour has its place: patch, defect, laterals, findings, cover.
 
 use super::{hours, polygon, scale};
-use crate::certificate::content::{Around, Cover, Known, Lateral, Observation, Place, Stretch};
+use crate::certificate::content::{Around, Known, Lateral, Place, Stretch};
 use crate::certificate::display::Pen;
-use crate::certificate::fonts::MM_PER_PT;
-use crate::certificate::layout::grid::{self, Align, SMALL, Style, TINY};
+use crate::certificate::layout::grid::{self, SMALL, TINY};
 use crate::certificate::layout::labels::{Area, spread};
 use crate::certificate::layout::sheet::{Sheet, Slant};
 use crate::certificate::layout::text;
@@ -16,20 +15,16 @@ const SCALES: [f64; 12] = [4.0, 5.0, 10.0, 15.0, 20.0, 25.0, 40.0, 50.0, 75.0, 1
 const ROOM: f64 = 66.0;
 /// The height of the whole ring.
 const RING: f64 = 20.0;
-/// The column right of the drawing.
-const COLUMN: f64 = 33.0;
-/// Lines that the column holds.
-const COLUMN_LINES: usize = 8;
 
 /// The geometry of the unrolled wall.
-struct Wall {
-    area: Area,
+pub struct Wall {
+    pub area: Area,
     centre_m: f64,
     mm_per_m: f64,
 }
 
 impl Wall {
-    fn x(&self, station_m: f64) -> f64 {
+    pub fn x(&self, station_m: f64) -> f64 {
         (self.area.left + self.area.right) / 2.0 + (station_m - self.centre_m) * self.mm_per_m
     }
 
@@ -71,7 +66,7 @@ pub fn set(sheet: &mut Sheet, place: &Place) {
         sheet.y += 6.8;
         let area = Area::new(grid::LEFT + 5.0, sheet.y, grid::LEFT + 82.0, sheet.y + RING);
         let wall = Wall { area, centre_m: (from + to) / 2.0, mm_per_m: 1000.0 / scale };
-        let mut drawing = Drawing { sheet, place, wall, taken: Vec::new(), aside: Vec::new() };
+        let mut drawing = Drawing { sheet, place, wall, taken: Vec::new(), hatched: Vec::new(), aside: Vec::new() };
         drawing.frame();
         drawing.set();
         sheet.y = area.bottom + 4.3;
@@ -102,14 +97,16 @@ fn alt(place: &Place) -> String {
     format!("The wall unrolled: {patch}{}{cover}", seen.collect::<String>())
 }
 
-struct Drawing<'s, 'a> {
-    sheet: &'s mut Sheet<'a>,
-    place: &'s Place,
-    wall: Wall,
+pub struct Drawing<'s, 'a> {
+    pub sheet: &'s mut Sheet<'a>,
+    pub place: &'s Place,
+    pub wall: Wall,
     /// What labels must not meet.
-    taken: Vec<Area>,
+    pub taken: Vec<Area>,
+    /// What was observed, by its place in the list: only its own label may stand on it.
+    pub hatched: Vec<(usize, Area)>,
     /// Labels that found no place in the drawing.
-    aside: Vec<String>,
+    pub aside: Vec<String>,
 }
 
 impl Drawing<'_, '_> {
@@ -130,13 +127,10 @@ impl Drawing<'_, '_> {
         if let Known::Known(patch) = &self.place.patch {
             self.patch(*patch);
         }
-        let defects = self.observations();
+        self.observations();
         let openings = self.laterals();
-        self.marks();
-        self.defect_labels(&defects);
-        self.lateral_labels(&openings);
-        self.plain_labels();
-        self.column();
+        let marks = self.marks();
+        self.labels(&openings, &marks);
         self.dimensions();
     }
 
@@ -150,22 +144,19 @@ impl Drawing<'_, '_> {
         }
     }
 
-    /// Draws what was observed, the defect hatched one way, the rest the other; returns their rectangles.
-    fn observations(&mut self) -> Vec<Vec<Area>> {
-        let mut drawn = Vec::new();
+    /// Draws what was observed, the defect hatched one way, the rest the other.
+    fn observations(&mut self) {
         for (index, one) in self.place.observations.iter().enumerate() {
-            let pieces = self.wall.pieces(one.stretch, one.around);
-            for piece in &pieces {
+            for piece in self.wall.pieces(one.stretch, one.around) {
                 if index > 0 {
-                    self.sheet.fill_area(*piece, 1.0);
+                    self.sheet.fill_area(piece, 1.0);
                 }
                 let (step, slant) = if index == 0 { (1.3, Slant::Rising) } else { (0.8, Slant::Falling) };
-                self.sheet.hatch(*piece, step, 0.3, slant);
-                self.sheet.stroke_area(*piece, Pen::black(0.3));
+                self.sheet.hatch(piece, step, 0.3, slant);
+                self.sheet.stroke_area(piece, Pen::black(0.3));
+                self.hatched.push((index, piece));
             }
-            drawn.push(pieces);
         }
-        drawn
     }
 
     /// Draws the openings of laterals under the patch; returns what was drawn.
@@ -204,133 +195,17 @@ impl Drawing<'_, '_> {
         })
     }
 
-    /// Draws findings as dashed frames.
-    fn marks(&mut self) {
+    /// Draws findings as dashed frames; returns their rectangles.
+    fn marks(&mut self) -> Vec<Vec<Area>> {
+        let mut drawn = Vec::new();
         for mark in &self.place.marks {
             let pieces = self.wall.pieces(mark.stretch, mark.around);
             for piece in &pieces {
                 self.sheet.stroke_area(*piece, Pen::black(0.5).dashed(1.2, 0.7));
             }
-            let Some(frame) = pieces.first().copied() else { continue };
-            let text = format!("{} {}", mark.label, mark.words);
-            let (width, bounds) = (frame, self.wall.area);
-            let places = [
-                (frame.left + 1.5, frame.top - 1.0, Align::Left),
-                (frame.right + 1.0, frame.top + 2.6, Align::Left),
-                (frame.right + 1.0, frame.bottom - 0.8, Align::Left),
-                (width.left + 1.5, frame.bottom + 2.6, Align::Left),
-            ];
-            if !self.label(&text, SMALL.bold(), &places, bounds, false) {
-                self.aside.push(text);
-            }
-            self.taken.extend(pieces.iter().map(|piece| piece.grown(0.3)));
+            drawn.push(pieces);
         }
-    }
-
-    /// Sets each code on its own hatch if there is room, else beside it.
-    fn defect_labels(&mut self, drawn: &[Vec<Area>]) {
-        for (index, (one, pieces)) in self.place.observations.iter().zip(drawn).enumerate() {
-            let Some(largest) = pieces.iter().copied().max_by(|a, b| size(*a).total_cmp(&size(*b))) else {
-                self.aside.push(beside(one));
-                continue;
-            };
-            let own = self.taken.len();
-            self.taken
-                .extend(drawn.iter().enumerate().filter(|(other, _)| *other != index).flat_map(|(_, areas)| areas));
-            let on = self.on_the_hatch(one, largest);
-            self.taken.extend(pieces);
-            if !on && !self.label(&one.code, SMALL.bold(), &around(largest), self.wall.area, false) {
-                self.aside.push(beside(one));
-            }
-            let labelled: Vec<Area> = self.taken[own..].to_vec();
-            self.taken.truncate(own);
-            self.taken.extend(labelled.into_iter().filter(|area| !drawn.iter().flatten().any(|other| other == area)));
-        }
-        self.taken.extend(drawn.iter().flatten());
-    }
-
-    fn on_the_hatch(&mut self, one: &Observation, area: Area) -> bool {
-        let wide = self.sheet.measure(&one.code, SMALL.bold()) + 3.0 < area.width() && area.height() > 4.0;
-        let (x, y) = area.centre();
-        let at = |kx: f64, ky: f64| (area.left + area.width() * kx, area.top + area.height() * ky, Align::Centre);
-        let mut places = vec![(x, y + 0.8, Align::Centre)];
-        places.extend([0.3, 0.75, 0.5].iter().flat_map(|ky| [0.25, 0.75, 0.35, 0.65].map(|kx| at(kx, *ky))));
-        wide && self.label(&one.code, SMALL.bold(), &places, area, true)
-    }
-
-    fn lateral_labels(&mut self, openings: &[(Lateral, Area)]) {
-        let patch_left =
-            self.place.patch.value().map_or(self.wall.area.left, |patch| self.wall.x(patch.from_um.as_m()));
-        for (lateral, opening) in openings {
-            let mut places = around(*opening).to_vec();
-            let x = (patch_left + 1.2).max(opening.centre().0 - 14.0);
-            places.extend([(x, opening.bottom + 2.6, Align::Left), (x, opening.top - 1.0, Align::Left)]);
-            let station = metres(lateral.station_um, 2);
-            let long = format!("lateral DN {}, {station}", lateral.dn_mm);
-            let short = format!("DN {}, {station}", lateral.dn_mm);
-            let bounds = self.wall.area;
-            if !self.label(&long, TINY, &places, bounds, false) && !self.label(&short, TINY, &places, bounds, false) {
-                self.aside.push(long);
-            }
-        }
-    }
-
-    fn plain_labels(&mut self) {
-        let Known::Known(patch) = &self.place.patch else { return };
-        let Area { left, top, bottom, .. } = self.wall.area;
-        let (from, to) = (self.wall.x(patch.from_um.as_m()), self.wall.x(patch.to_um.as_m()));
-        let (high, low) = (top + 3.2, bottom - 1.2);
-        let host = [(left + 0.8, high, Align::Left), (left + 0.8, low, Align::Left), (to + 1.0, high, Align::Left)];
-        self.label("host pipe", TINY, &host, self.wall.area, false);
-        let inside = [
-            (from + 1.2, high, Align::Left),
-            (from + 1.2, low, Align::Left),
-            (to - 1.2, high, Align::Right),
-            (to - 1.2, low, Align::Right),
-        ];
-        self.label("patch", TINY, &inside, self.wall.area, false);
-    }
-
-    /// Sets a label at the first place where it meets nothing; returns whether there was one.
-    fn label(&mut self, text: &str, style: Style, places: &[(f64, f64, Align)], bounds: Area, back: bool) -> bool {
-        let width = self.sheet.measure(text, style);
-        let height = style.size_pt * MM_PER_PT;
-        for &(x, y, align) in places {
-            let left = match align {
-                Align::Left => x,
-                Align::Centre => x - width / 2.0,
-                Align::Right => x - width,
-            };
-            let area = Area::new(left - 0.4, y - height * 0.78 - 0.2, left + width + 0.4, y + height * 0.24 + 0.2);
-            if !bounds.holds(area) || self.taken.iter().any(|other| area.meets(*other)) {
-                continue;
-            }
-            if back {
-                self.sheet.fill_area(area.grown(0.3), 1.0);
-            }
-            self.sheet.text(left, y, text, style);
-            self.taken.push(area);
-            return true;
-        }
-        false
-    }
-
-    /// Sets the column right of the drawing: cover, then the labels that found no place.
-    fn column(&mut self) {
-        let mut rows = cover(self.place);
-        rows.extend(self.aside.iter().map(|text| (text.clone(), false)));
-        if rows.len() > COLUMN_LINES {
-            let more = rows.len() - COLUMN_LINES + 1;
-            rows.truncate(COLUMN_LINES - 1);
-            rows.push((format!("and {more} more, not drawn"), false));
-        }
-        let (x, mut y) = (self.wall.area.right + 3.0, self.wall.area.top + 3.4);
-        for (text, bold) in rows {
-            let style = TINY.bold_if(bold);
-            let (lines, _) = text::wrap_at_most(self.sheet.fonts, &text, COLUMN, style, 1);
-            self.sheet.lines_at(x, y, &lines, style);
-            y += 3.0;
-        }
+        drawn
     }
 
     /// Draws the measured lengths above the wall, before the errors are taken off, and the stations below.
@@ -375,45 +250,5 @@ impl Drawing<'_, '_> {
             self.sheet.line((*from, bottom + 0.7), (x, bottom + 1.4), Pen::black(0.18));
             self.sheet.text(x, bottom + 3.7, text, TINY.centre());
         }
-    }
-}
-
-fn size(area: Area) -> f64 {
-    area.width() * area.height()
-}
-
-fn beside(one: &Observation) -> String {
-    format!("{}: {} m", one.code, metres(one.stretch.from_um, 2))
-}
-
-/// Places around an area: right, left, above, below, then the corners.
-fn around(area: Area) -> [(f64, f64, Align); 8] {
-    let Area { left, top, right, bottom } = area;
-    let (x, y) = area.centre();
-    [
-        (right + 1.0, y + 0.8, Align::Left),
-        (left - 1.0, y + 0.8, Align::Right),
-        (x, top - 1.0, Align::Centre),
-        (x, bottom + 2.6, Align::Centre),
-        (left, bottom + 2.6, Align::Left),
-        (right, bottom + 2.6, Align::Right),
-        (left, top - 1.0, Align::Left),
-        (right, top - 1.0, Align::Right),
-    ]
-}
-
-fn cover(place: &Place) -> Vec<(String, bool)> {
-    match &place.cover {
-        Known::Known(Cover { errors_mm, upstream_mm, downstream_mm, required_mm }) => vec![
-            ("Cover of the defect,".to_string(), false),
-            (format!("less errors of {errors_mm} mm"), false),
-            (format!("{} mm upstream", words::number(*upstream_mm as f64, 0)), true),
-            (format!("{} mm downstream", words::number(*downstream_mm as f64, 0)), true),
-            match required_mm {
-                Known::Known(required) => (format!("required {required} mm"), false),
-                Known::Absent(why) => (format!("none required: {why}"), false),
-            },
-        ],
-        Known::Absent(why) => vec![("No cover:".to_string(), false), (why.clone(), false)],
     }
 }
