@@ -96,12 +96,13 @@ pub struct Content {
     /// The offset of every clock time on the pages from UTC, in minutes, −840 to 840.
     pub utc_offset_min: i32,
     pub result: ResultLine,
-    /// The answers below the result, in order: off the rules, which pipe, where, what was mended, who signs. Two to
-    /// six; five are usual. Labels differ by kind (`Why rejected`, `What was practised`).
+    /// The answers below the result, in order: off the rules, which pipe, where, what was mended, who signs. Up to
+    /// six; five are usual; more stand on a later page. Labels differ by kind (`Why rejected`, `What was practised`).
     pub answers: Vec<Answer>,
     /// The pipe in the header of each later page, such as `SS-03107   MH 031 → MH 032`.
     pub running_head: String,
-    /// The identity, left column: owner, contract, order, contractor, repair, working time. A value may hold `\n`.
+    /// The identity, left column: owner, contract, order, contractor, repair, working time. A value may hold `\n`. Up to
+    /// eight; more stand on a later page.
     pub identity_left: Vec<Pair>,
     /// The identity, right column: position, measured ID, flow, video, hold, full cure.
     pub identity_right: Vec<Pair>,

@@ -19,6 +19,8 @@ struct Face {
     name: &'static str,
     bytes: &'static [u8],
     parsed: ParsedFont,
+    /// The advance of each character of the basic plane, in font units.
+    advances: Vec<u16>,
 }
 
 impl Fonts {
@@ -84,13 +86,13 @@ impl Face {
             .ok_or_else(|| fault("it is not a TrueType file".to_string()))?;
         match warnings.first() {
             Some(warning) => Err(fault(warning.message.clone())),
-            None => Ok(Self { name, bytes, parsed }),
+            None => Ok(Self { name, bytes, advances: advances(&parsed), parsed }),
         }
     }
 
     fn advance(&self, character: char) -> u64 {
-        let glyph = self.parsed.lookup_glyph_index(character as u32).unwrap_or(0);
-        u64::from(self.parsed.get_glyph_width(glyph).unwrap_or(0))
+        let known = self.advances.get(character as usize);
+        u64::from(known.copied().unwrap_or_else(|| advance(&self.parsed, character as u32)))
     }
 
     fn subset(&self, used: &BTreeSet<char>) -> Result<ParsedFont, CertificateError> {
@@ -115,6 +117,14 @@ impl Face {
         reduced.glyph_widths = widths;
         Ok(reduced)
     }
+}
+
+fn advances(parsed: &ParsedFont) -> Vec<u16> {
+    (0..=0xFFFF).map(|code| advance(parsed, code)).collect()
+}
+
+fn advance(parsed: &ParsedFont, code: u32) -> u16 {
+    parsed.get_glyph_width(parsed.lookup_glyph_index(code).unwrap_or(0)).unwrap_or(0)
 }
 
 /// Characters that show nothing, or change the direction of what stands beside them.

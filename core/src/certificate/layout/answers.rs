@@ -6,7 +6,7 @@ use super::labels::Area;
 use super::page_one::{Cut, Limits, fitted};
 use super::sheet::Sheet;
 use super::wording;
-use crate::certificate::content::{Answer, Kind};
+use crate::certificate::content::{Answer, Kind, Note};
 use crate::certificate::display::{Pen, Role};
 
 /// Where the answers begin.
@@ -17,13 +17,19 @@ fn left() -> f64 {
 /// Their width.
 const WIDTH: f64 = grid::WIDTH - 30.0;
 
+/// Answers that page 1 holds.
+const MOST: usize = 6;
+
 /// Sets the result and the answers.
 pub fn set(sheet: &mut Sheet, limits: Limits, cut: &mut Cut) {
     sheet.element(Role::L, |sheet| {
         result(sheet, cut);
-        for answer in &sheet.content.answers {
+        let answers = &sheet.content.answers;
+        let (shown, left) = answers.split_at(answers.len().min(MOST));
+        for answer in shown {
             set_answer(sheet, answer, limits, cut);
         }
+        cut.texts.extend(left.iter().map(in_full));
     });
 }
 
@@ -90,6 +96,11 @@ fn sign(sheet: &mut Sheet, x: f64, y: f64, r: f64) {
             sheet.line((x - 0.5 * r, y), (x + 0.5 * r, y), Pen::black(r * 0.24));
         }
     });
+}
+
+fn in_full(answer: &Answer) -> Note {
+    let second = answer.second.as_deref().unwrap_or_default();
+    Note { label: answer.label.clone(), text: format!("{} {second}", answer.first) }
 }
 
 fn set_answer(sheet: &mut Sheet, answer: &Answer, limits: Limits, cut: &mut Cut) {

@@ -6,15 +6,26 @@ use super::flow::labelled;
 use super::grid::{self, HEADING, SMALL, rule};
 use super::page_one::Cut;
 use super::sheet::Sheet;
+use super::text;
 use super::wording;
-use crate::certificate::content::{Content, headings};
+use crate::certificate::content::{Departure, Note, headings};
 use crate::certificate::display::Role;
 
 const INDENT: f64 = 23.0;
 const STEP: f64 = 3.6;
 
-/// A labelled sentence.
-type Row = (String, String);
+/// A labelled sentence, in lines.
+#[derive(Clone)]
+struct Row {
+    label: String,
+    lines: Vec<String>,
+}
+
+impl Row {
+    fn of(sheet: &Sheet, label: &str, text: &str) -> Self {
+        Self { label: label.to_string(), lines: sheet.wrap(text, grid::WIDTH - INDENT, SMALL) }
+    }
+}
 
 /// Sets the block so that its last line stands above `bottom`.
 pub fn set(sheet: &mut Sheet, bottom: f64, cut: &mut Cut) {
@@ -29,9 +40,8 @@ pub fn set(sheet: &mut Sheet, bottom: f64, cut: &mut Cut) {
     cut.notes |= chosen.without_notes;
     cut.departures |= chosen.without_departures;
     sheet.element(Role::L, |sheet| {
-        for (label, text) in &chosen.rows {
-            let lines = lines(sheet, text);
-            labelled(sheet, label, &lines, INDENT, (SMALL.bold(), SMALL), STEP);
+        for row in &chosen.rows {
+            labelled(sheet, &row.label, &row.lines, INDENT, (SMALL.bold(), SMALL), STEP);
         }
     });
 }
@@ -45,9 +55,10 @@ struct Choice {
 
 /// Returns the fullest choice that fits in `room` mm, or the shortest of all.
 fn choose(sheet: &Sheet, room: f64) -> Choice {
+    let all = Rows::of(sheet);
     let mut last = Choice::default();
-    for choice in choices(sheet.content) {
-        let count: usize = choice.rows.iter().map(|(_, text)| lines(sheet, text).len()).sum();
+    for choice in all.choices() {
+        let count: usize = choice.rows.iter().map(|row| row.lines.len()).sum();
         last = choice;
         if count as f64 * STEP <= room {
             break;
@@ -56,60 +67,79 @@ fn choose(sheet: &Sheet, room: f64) -> Choice {
     last
 }
 
-/// Returns the choices, fullest first.
-fn choices(content: &Content) -> Vec<Choice> {
-    let mut choices = Vec::new();
-    let full = departures(content, true);
-    let notes: Vec<Row> = content.notes.iter().map(|note| (note.label.clone(), note.text.clone())).collect();
-    for kept in (0..=notes.len()).rev() {
-        let without_notes = kept < notes.len();
-        let mut rows = [reasons(content, content.reasons.len()), full.clone(), notes[..kept].to_vec()].concat();
-        rows.extend(without_notes.then(more_notes));
-        choices.push(Choice { rows, without_notes, without_departures: false });
+/// All that could be printed.
+struct Rows<'s, 'a> {
+    sheet: &'s Sheet<'a>,
+    reasons: Vec<Row>,
+    /// With their reasons.
+    departures: Vec<Row>,
+    /// Without.
+    rules: Vec<Row>,
+    notes: Vec<Row>,
+    more_notes: Row,
+}
+
+impl<'s, 'a> Rows<'s, 'a> {
+    fn of(sheet: &'s Sheet<'a>) -> Self {
+        let content = sheet.content;
+        let notes = |notes: &[Note]| notes.iter().map(|note| Row::of(sheet, &note.label, &note.text)).collect();
+        let whole = |one: &Departure| Row::of(sheet, &one.label, &format!("{} {}", one.rule, one.reason));
+        Self {
+            sheet,
+            reasons: notes(&content.reasons),
+            departures: content.departures.iter().map(whole).collect(),
+            rules: content.departures.iter().map(|one| Row::of(sheet, &one.label, &one.rule)).collect(),
+            notes: notes(&content.notes),
+            more_notes: Row::of(sheet, "", &format!("More notes, each in full: page @<{}>.", headings::NOTES)),
+        }
     }
-    let without_notes = !notes.is_empty();
-    let short = departures(content, false);
-    for kept in (0..=short.len()).rev() {
-        let mut rows = [reasons(content, content.reasons.len()), short[..kept].to_vec()].concat();
-        rows.extend(more_departures(content, kept));
-        rows.extend((without_notes && kept == short.len()).then(more_notes));
-        choices.push(Choice { rows, without_notes, without_departures: !short.is_empty() });
+
+    /// The choices, fullest first: without the last notes, without the reasons of departures, without the last
+    /// departures, without the last reasons.
+    fn choices(&self) -> impl Iterator<Item = Choice> + '_ {
+        let fewer_notes = (0..=self.notes.len()).rev().map(|kept| self.with_notes(kept));
+        let fewer_departures = (0..=self.rules.len()).rev().map(|kept| self.with_rules(kept));
+        let fewer_reasons = (0..self.reasons.len()).rev().map(|kept| self.with_reasons(kept));
+        fewer_notes.chain(fewer_departures).chain(fewer_reasons)
     }
-    for kept in (0..content.reasons.len()).rev() {
-        let mut rows = reasons(content, kept);
-        rows.extend(more_departures(content, 0));
-        rows.push(more_notes());
-        choices.push(Choice { rows, without_notes: true, without_departures: !short.is_empty() });
+
+    fn with_notes(&self, kept: usize) -> Choice {
+        let without_notes = kept < self.notes.len();
+        let mut rows = [&self.reasons[..], &self.departures, &self.notes[..kept]].concat();
+        rows.extend(without_notes.then(|| self.more_notes.clone()));
+        Choice { rows, without_notes, without_departures: false }
     }
-    choices
-}
 
-fn reasons(content: &Content, most: usize) -> Vec<Row> {
-    content.reasons.iter().take(most).map(|note| (note.label.clone(), note.text.clone())).collect()
-}
-
-fn departures(content: &Content, whole: bool) -> Vec<Row> {
-    let text = |rule: &str, reason: &str| if whole { format!("{rule} {reason}") } else { rule.to_string() };
-    content.departures.iter().map(|one| (one.label.clone(), text(&one.rule, &one.reason))).collect()
-}
-
-fn more_notes() -> Row {
-    (String::new(), format!("More notes, each in full: page @<{}>.", headings::NOTES))
-}
-
-/// Says which departures are left out, or only how many.
-fn more_departures(content: &Content, kept: usize) -> Option<Row> {
-    let left = &content.departures[kept..];
-    let names: Vec<&str> = left.iter().map(|one| one.short.as_str()).collect();
-    let page = format!("page @<{}>", headings::DEPARTURES);
-    match (left.len(), kept) {
-        (0, _) => (!content.departures.is_empty())
-            .then(|| (String::new(), format!("Each with reason, name and time: {page}."))),
-        (count, 0) => Some((format!("{count} departures"), format!("{}: {page}.", names.join("; ")))),
-        (count, _) => Some((format!("and {count} more"), format!("{}. Each in full: {page}.", names.join("; ")))),
+    fn with_rules(&self, kept: usize) -> Choice {
+        let without_notes = !self.notes.is_empty();
+        let mut rows = [&self.reasons[..], &self.rules[..kept]].concat();
+        rows.extend(self.more_departures(kept));
+        rows.extend((without_notes && kept == self.rules.len()).then(|| self.more_notes.clone()));
+        Choice { rows, without_notes, without_departures: !self.rules.is_empty() }
     }
-}
 
-fn lines(sheet: &Sheet, text: &str) -> Vec<String> {
-    sheet.wrap(text, grid::WIDTH - INDENT, SMALL)
+    fn with_reasons(&self, kept: usize) -> Choice {
+        let mut rows = self.reasons[..kept].to_vec();
+        rows.extend(self.more_departures(0));
+        rows.push(self.more_notes.clone());
+        Choice { rows, without_notes: true, without_departures: !self.rules.is_empty() }
+    }
+
+    /// Says which departures are left out after the first so many, or that their reasons are.
+    fn more_departures(&self, kept: usize) -> Option<Row> {
+        let all = &self.sheet.content.departures;
+        let left = &all[kept..];
+        let page = format!("page @<{}>", headings::DEPARTURES);
+        let names = left.iter().map(|one| one.short.as_str()).collect::<Vec<_>>().join("; ");
+        let (label, text) = match (left.len(), kept) {
+            (0, 0) => return None,
+            (0, _) => (String::new(), format!("Each with reason, name and time: {page}.")),
+            (count, 0) => (format!("{count} departures"), format!("{names}. Each in full: {page}.")),
+            (count, _) => (format!("and {count} more"), format!("{names}. Each in full: {page}.")),
+        };
+        let (lines, cut) =
+            text::wrap_at_most(self.sheet.fonts, &self.sheet.resolve(&text), grid::WIDTH - INDENT, SMALL, 2);
+        // Many names would push out what they stand for.
+        Some(if cut { Row::of(self.sheet, &label, &format!("Each in full: {page}.")) } else { Row { label, lines } })
+    }
 }

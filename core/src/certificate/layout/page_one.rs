@@ -31,15 +31,19 @@ pub struct Limits {
     pub first: usize,
     pub second: usize,
     pub identity: usize,
+    pub signature: usize,
 }
 
 /// From generous to tight.
 const LIMITS: [Limits; 4] = [
-    Limits { first: 3, second: 4, identity: 4 },
-    Limits { first: 2, second: 3, identity: 3 },
-    Limits { first: 2, second: 2, identity: 2 },
-    Limits { first: 1, second: 1, identity: 1 },
+    Limits { first: 3, second: 4, identity: 4, signature: 6 },
+    Limits { first: 2, second: 3, identity: 3, signature: 5 },
+    Limits { first: 2, second: 2, identity: 2, signature: 4 },
+    Limits { first: 1, second: 1, identity: 1, signature: 3 },
 ];
+
+/// Lines of the identity that a column may hold.
+const MOST_PAIRS: usize = 8;
 
 /// Sets page 1 and returns what it could not hold.
 pub fn set(sheet: &mut Sheet) -> Cut {
@@ -69,11 +73,11 @@ fn attempt(sheet: &mut Sheet, limits: Limits, spare: f64) -> (Cut, f64) {
     drawings::set(sheet, &mut cut);
     sheet.y += spare * 0.35;
     let head_top = sheet.bottom - head::height(sheet);
-    let signatures_top = head_top - signatures::height(sheet);
+    let signatures_top = head_top - signatures::height(sheet, limits.signature);
     departures::set(sheet, signatures_top - 3.6, &mut cut);
     let left = signatures_top - 3.6 - sheet.y;
     sheet.y = signatures_top;
-    signatures::set(sheet);
+    signatures::set(sheet, limits.signature, &mut cut);
     sheet.y = head_top;
     head::set(sheet);
     (cut, left)
@@ -100,9 +104,11 @@ fn identity(sheet: &mut Sheet, limits: Limits, cut: &mut Cut) {
     let ends = [(0, &content.identity_left), (3, &content.identity_right)].map(|(column, pairs)| {
         sheet.y = top;
         sheet.element(Role::L, |sheet| {
-            for pair in pairs {
+            let (shown, left) = pairs.split_at(pairs.len().min(MOST_PAIRS));
+            for pair in shown {
                 identity_pair(sheet, grid::column(column), pair, limits.identity, cut);
             }
+            cut.texts.extend(left.iter().map(|pair| Note { label: pair.label.clone(), text: pair.value.clone() }));
         });
         sheet.y
     });

@@ -2,6 +2,7 @@
 
 use super::grid::{self, BODY, HEADING, SMALL, rule};
 use super::labels::Area;
+use super::page_one::{Cut, fitted};
 use super::sheet::Sheet;
 use super::wording;
 use crate::certificate::content::{Kind, Known, Signature};
@@ -13,15 +14,16 @@ const NAME_STEP: f64 = 3.8;
 const STEP: f64 = 3.6;
 const GUTTER: f64 = 4.0;
 
-/// Returns the height of the block in mm.
-pub fn height(sheet: &Sheet) -> f64 {
+/// Returns the height of the block in mm, where a name or a statement takes at most so many lines.
+pub fn height(sheet: &Sheet, most: usize) -> f64 {
     let width = column_width(sheet);
-    let columns = sheet.content.signatures.iter().map(|one| Set::of(sheet, one, width).height());
+    let columns =
+        sheet.content.signatures.iter().map(|one| Set::of(sheet, one, (width, most), &mut Cut::default()).height());
     3.6 + LINE_DROP + columns.fold(0.0, f64::max) + 2.4
 }
 
-/// Sets the block below the cursor.
-pub fn set(sheet: &mut Sheet) {
+/// Sets the block below the cursor, and notes what it cuts.
+pub fn set(sheet: &mut Sheet, most: usize, cut: &mut Cut) {
     sheet.rule(sheet.y - 1.0, rule::SECTION);
     sheet.y += 3.6;
     let y = sheet.y;
@@ -32,7 +34,8 @@ pub fn set(sheet: &mut Sheet) {
     for (index, signature) in content.signatures.iter().enumerate() {
         let x = grid::LEFT + index as f64 * (width + GUTTER);
         sheet.y = y + LINE_DROP;
-        sheet.element(Role::Sect, |sheet| one(sheet, signature, x, width));
+        let set = Set::of(sheet, signature, (width, most), cut);
+        sheet.element(Role::Sect, |sheet| one(sheet, signature, &set, (x, width)));
     }
 }
 
@@ -49,13 +52,16 @@ struct Set {
 }
 
 impl Set {
-    fn of(sheet: &Sheet, signature: &Signature, width: f64) -> Self {
+    fn of(sheet: &Sheet, signature: &Signature, (width, most): (f64, usize), cut: &mut Cut) -> Self {
         let statement = match (&signature.signed, sheet.content.kind) {
             (_, Kind::Rehearsal) => signature.statement.clone(),
             (Known::Known(_), _) => format!("“{}”", signature.statement),
             (Known::Absent(_), _) => String::new(),
         };
-        let lines = |text: &str, style| if text.is_empty() { Vec::new() } else { sheet.wrap(text, width, style) };
+        let mut lines = |text: &str, style| match text {
+            "" => Vec::new(),
+            text => fitted(sheet, &signature.role, text, (width, style, most), cut),
+        };
         Self {
             name: lines(&signature.name, BODY.bold()),
             facts: lines(&facts(sheet, signature), SMALL),
@@ -81,8 +87,7 @@ fn facts(sheet: &Sheet, signature: &Signature) -> String {
     }
 }
 
-fn one(sheet: &mut Sheet, signature: &Signature, x: f64, width: f64) {
-    let set = Set::of(sheet, signature, width);
+fn one(sheet: &mut Sheet, signature: &Signature, set: &Set, (x, width): (f64, f64)) {
     let base = sheet.y;
     if let Known::Known(signed) = &signature.signed
         && let Some(strokes) = &signed.strokes

@@ -63,7 +63,9 @@ fn starts_with_unit(word: &str) -> bool {
 /// edge.
 pub fn wrap(fonts: &Fonts, text: &str, width: f64, style: Style) -> Vec<String> {
     let text = glue(&fonts.printable(text));
-    text.split('\n').flat_map(|paragraph| Lines { fonts, width, style, done: Vec::new() }.of(paragraph)).collect()
+    let lines =
+        |paragraph| Lines { fonts, width, style, done: Vec::new(), line: String::new(), used: 0.0 }.of(paragraph);
+    text.split('\n').flat_map(lines).collect()
 }
 
 /// Returns at most `most` lines, the last with `…` where something is left out, and whether something is.
@@ -82,51 +84,61 @@ pub fn wrap_at_most(fonts: &Fonts, text: &str, width: f64, style: Style, most: u
     (lines, true)
 }
 
+/// A paragraph on its way into lines. Widths are sums of advances, so a line grows by the width of what it gets.
 struct Lines<'a> {
     fonts: &'a Fonts,
     width: f64,
     style: Style,
     done: Vec<String>,
+    line: String,
+    used: f64,
 }
 
 impl Lines<'_> {
     fn of(mut self, paragraph: &str) -> Vec<String> {
-        let mut line = String::new();
-        for word in paragraph.split(' ') {
-            let together = if line.is_empty() { word.to_string() } else { format!("{line} {word}") };
-            if self.fits(&together) {
-                line = together;
-                continue;
+        let space = self.measure(" ");
+        for (index, word) in paragraph.split(' ').enumerate() {
+            let width = self.measure(word);
+            let gap = if index == 0 || self.line.is_empty() { 0.0 } else { space };
+            if self.used + gap + width <= self.width + 1e-9 {
+                self.add(if gap > 0.0 { " " } else { "" }, gap);
+                self.add(word, width);
+            } else if width <= self.width {
+                self.end_line();
+                self.add(word, width);
+            } else {
+                self.add(if gap > 0.0 { " " } else { "" }, gap);
+                self.add_cut(word);
             }
-            if !line.is_empty() && self.fits(word) {
-                self.done.push(std::mem::replace(&mut line, word.to_string()));
-                continue;
-            }
-            line = self.cut(together);
         }
-        self.done.push(line);
+        self.done.push(self.line);
         self.done
     }
 
-    /// Cuts full lines off `text`, which holds one overlong word at its end, and returns what is left.
-    fn cut(&mut self, mut text: String) -> String {
-        while !self.fits(&text) {
-            let mut end = 0;
-            for (start, character) in text.char_indices() {
-                let next = start + character.len_utf8();
-                if end > 0 && !self.fits(&text[..next]) {
-                    break;
-                }
-                end = next;
-            }
-            let rest = text.split_off(end);
-            self.done.push(std::mem::replace(&mut text, rest));
-        }
-        text
+    fn add(&mut self, text: &str, width: f64) {
+        self.line.push_str(text);
+        self.used += width;
     }
 
-    fn fits(&self, text: &str) -> bool {
-        self.fonts.width_mm(text, self.style.size_pt, self.style.weight) <= self.width
+    fn end_line(&mut self) {
+        self.done.push(std::mem::take(&mut self.line));
+        self.used = 0.0;
+    }
+
+    /// Adds a word that is wider than a line, letter by letter; each line takes at least one.
+    fn add_cut(&mut self, word: &str) {
+        for character in word.chars() {
+            let letter = character.to_string();
+            let width = self.measure(&letter);
+            if self.used + width > self.width && !self.line.is_empty() {
+                self.end_line();
+            }
+            self.add(&letter, width);
+        }
+    }
+
+    fn measure(&self, text: &str) -> f64 {
+        self.fonts.width_mm(text, self.style.size_pt, self.style.weight)
     }
 }
 
@@ -153,7 +165,7 @@ mod tests {
         let fonts = Fonts::bundled().unwrap();
         let text = "A Donaudampfschifffahrtselektrizitätenhauptbetriebswerkbauunterbeamtengesellschaft of 12 persons";
         let lines = wrap(&fonts, text, 30.0, BODY);
-        assert!(lines.iter().all(|line| fonts.width_mm(line, BODY.size_pt, BODY.weight) <= 30.0), "{lines:?}");
+        assert!(lines.iter().all(|line| fonts.width_mm(line, BODY.size_pt, BODY.weight) <= 30.0 + 1e-6), "{lines:?}");
         let letters = |text: &str| text.chars().filter(|c| !c.is_whitespace()).collect::<String>();
         assert_eq!(letters(&lines.concat()), letters(text));
     }
