@@ -1,7 +1,9 @@
 //! The certificate as a reader gets it: judged by other people's PDF tools and by its own display list.
 
+mod hostile;
 mod pages;
 mod pdf;
+mod photos;
 
 use mendline_core::certificate::Content;
 use mendline_core::certificate::content::Known;

@@ -14,6 +14,19 @@ pub struct Document {
     pub elements: Vec<Element>,
     /// Headings for the outline, in order.
     pub bookmarks: Vec<Bookmark>,
+    /// Where each person signs, in the order of the content: room for a signature field.
+    pub signatures: Vec<SignaturePlace>,
+}
+
+/// The room above a line that is signed on.
+#[derive(Clone, Debug)]
+pub struct SignaturePlace {
+    /// Counted from 0.
+    pub page: usize,
+    pub left: f64,
+    pub top: f64,
+    pub width: f64,
+    pub height: f64,
 }
 
 /// One page.

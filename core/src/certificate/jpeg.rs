@@ -120,7 +120,78 @@ fn tiff_orientation(tiff: &[u8]) -> Option<u16> {
     let directory = u32_at(4)? as usize;
     let entries = u16_at(directory)?;
     (0..usize::from(entries))
-        .map(|entry| directory + 2 + 12 * entry)
+        .filter_map(|entry| directory.checked_add(2 + 12 * entry))
         .find(|&at| u16_at(at) == Some(0x0112))
-        .and_then(|at| u16_at(at + 8))
+        .and_then(|at| u16_at(at.checked_add(8)?))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// A file of a frame segment and an empty scan.
+    fn file(marker: u8, bits: u8, components: u8) -> Vec<u8> {
+        let frame = [bits, 0, 30, 0, 40, components];
+        let mut bytes = vec![0xFF, 0xD8, 0xFF, 0xFE, 0, 4, 0xFF, 0xD8];
+        bytes.extend([0xFF, 0xFF, marker, 0, 8]);
+        bytes.extend(frame);
+        bytes.extend([0xFF, 0xDA, 0, 2, 0xFF, 0xD9]);
+        bytes
+    }
+
+    fn exif(order: &[u8; 2], orientation: u16) -> Vec<u8> {
+        let big = order == b"MM";
+        let u16_of = |value: u16| if big { value.to_be_bytes() } else { value.to_le_bytes() };
+        let u32_of = |value: u32| if big { value.to_be_bytes() } else { value.to_le_bytes() };
+        let mut tiff = [order.as_slice(), &u16_of(42), &u32_of(8), &u16_of(2)].concat();
+        tiff.extend([u16_of(0x010F), u16_of(2), [0, 0], [0, 4], [0, 0], [0, 0]].concat());
+        tiff.extend([&u16_of(0x0112)[..], &u16_of(3), &u32_of(1), &u16_of(orientation), &[0, 0]].concat());
+        let data = [b"Exif\0\0".as_slice(), &tiff].concat();
+        let length = (data.len() as u16 + 2).to_be_bytes();
+        [&[0xFF, 0xD8, 0xFF, 0xE1], length.as_slice(), &data, &[0xFF, 0xD9]].concat()
+    }
+
+    #[test]
+    fn size_and_components_come_from_the_frame() {
+        assert_eq!(header(&file(0xC0, 8, 3)), Ok(Header { width: 40, height: 30, components: 3 }));
+        assert_eq!(header(&file(0xC2, 8, 1)), Ok(Header { width: 40, height: 30, components: 1 }));
+    }
+
+    #[test]
+    fn what_a_page_cannot_show_is_refused() {
+        assert_eq!(header(&file(0xC0, 8, 4)), Err(Fault::Colour));
+        assert_eq!(header(&file(0xC9, 8, 3)), Err(Fault::Coding));
+        assert_eq!(header(&file(0xC1, 12, 3)), Err(Fault::Coding));
+        assert_eq!(header(b"\x89PNG"), Err(Fault::NotJpeg));
+        assert_eq!(header(&[0xFF, 0xD8, 0xFF, 0xD9]), Err(Fault::NoSize));
+    }
+
+    #[test]
+    fn a_file_cut_anywhere_is_refused() {
+        let whole = file(0xC0, 8, 3);
+        for end in 0..whole.len() {
+            assert!(header(&whole[..end]).is_err(), "cut at {end}");
+        }
+    }
+
+    #[test]
+    fn zeros_behind_the_end_do_no_harm() {
+        let padded = [file(0xC0, 8, 3), vec![0; 16]].concat();
+        assert!(header(&padded).is_ok());
+    }
+
+    #[test]
+    fn the_orientation_is_read_in_either_byte_order() {
+        for turn in 1..=8 {
+            assert_eq!(orientation(&exif(b"MM", turn)), turn as u8);
+            assert_eq!(orientation(&exif(b"II", turn)), turn as u8);
+        }
+    }
+
+    #[test]
+    fn a_strange_or_missing_orientation_is_upright() {
+        assert_eq!([orientation(&exif(b"II", 9)), orientation(&exif(b"MM", 0)), orientation(b"x")], [1, 1, 1]);
+        let whole = exif(b"MM", 6);
+        assert!((0..whole.len()).all(|end| matches!(orientation(&whole[..end]), 1 | 6)));
+    }
 }

@@ -118,7 +118,7 @@ fn pressure(sheet: &mut Sheet, hold: &Hold, time: &Time, top: f64) {
     sheet.text(grid::LEFT, top - 1.6, "Pressure, bar", TINY.bold());
     legend(sheet, top - 1.6);
     gaps(sheet, hold, time, (top, bottom), |_| true);
-    upright(sheet, &scale, (step, step * 2.0), 1);
+    upright(sheet, &scale, step, 1);
     sheet.line((AXIS_LEFT, top), (AXIS_LEFT, bottom), Pen::black(0.25));
     sheet.line((AXIS_LEFT, bottom), (AXIS_RIGHT, bottom), Pen::black(0.25));
     let limits = limits(hold, &scale);
@@ -152,15 +152,14 @@ fn pressure_scale(hold: &Hold, bottom: f64) -> (Scale, f64) {
     (Scale { low, high, bottom, height: PRESSURE }, step)
 }
 
-/// Draws the ticks of an upright axis every `steps.0`, with figures every `steps.1`.
-fn upright(sheet: &mut Sheet, scale: &Scale, steps: (f64, f64), decimals: usize) {
-    let count = ((scale.high - scale.low) / steps.0).round() as u32;
-    let each = (steps.1 / steps.0).round().max(1.0) as u32;
+/// Draws the ticks of an upright axis, every second with its figure.
+fn upright(sheet: &mut Sheet, scale: &Scale, step: f64, decimals: usize) {
+    let count = ((scale.high - scale.low) / step).round() as u32;
     for index in 0..=count {
-        let value = scale.low + f64::from(index) * steps.0;
+        let value = scale.low + f64::from(index) * step;
         let y = scale.y(value);
         sheet.line((AXIS_LEFT - 1.0, y), (AXIS_LEFT, y), Pen::black(0.18));
-        if index % each == 0 {
+        if index % 2 == 0 {
             sheet.text(AXIS_LEFT - 1.8, y + 0.8, &words::number(value, decimals), TINY.right());
         }
     }
@@ -367,7 +366,9 @@ fn temperature(sheet: &mut Sheet, hold: &Hold, time: &Time, top: f64) {
         ((low / 10.0).floor() * 10.0, ((high / 10.0).ceil() * 10.0).max((low / 10.0).floor() * 10.0 + 10.0));
     let scale = Scale { low, high, bottom, height: TEMPERATURE };
     gaps(sheet, hold, time, (top, bottom), |_| true);
-    upright(sheet, &scale, (5.0, if high - low > 50.0 { 20.0 } else { 10.0 }), 0);
+    let steps = [5.0, 10.0, 20.0, 50.0, 100.0, 500.0];
+    let step = steps.into_iter().find(|step| (high - low) / step <= 10.0).unwrap_or((high - low) / 10.0);
+    upright(sheet, &scale, step, 0);
     let pipe = |one: &Reading| one.pipe_millicelsius.map(|t| scale.y(t.as_celsius()));
     let patch = |one: &Reading| one.patch_millicelsius.map(|t| scale.y(t.as_celsius()));
     curve(sheet, hold, time, pipe, Pen::black(0.3));

@@ -83,5 +83,6 @@ fn finished(sheet: Sheet) -> Document {
         pages: sheet.pages,
         elements: sheet.elements,
         bookmarks: sheet.bookmarks,
+        signatures: sheet.signatures,
     }
 }

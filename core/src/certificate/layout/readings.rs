@@ -29,10 +29,18 @@ pub fn set(sheet: &mut Sheet) {
         1 => "The only reading".to_string(),
         count => format!("All {count} readings"),
     };
-    let remark = "H read by hand, S sensor; a dash before a reading: the minutes up to it are not counted";
+    let remark = remark(sheet, readings);
     let keep = grid::LINE + FIRST + rows.min(3) as f64 * ROW;
-    Heading { key: headings::READINGS, title: &title, remark, keep }.set(sheet);
+    Heading { key: headings::READINGS, title: &title, remark: &remark, keep }.set(sheet);
     sheet.element(Role::Table, |sheet| blocks(sheet, readings));
+}
+
+fn remark(sheet: &Sheet, readings: &[Reading]) -> String {
+    let key = "H read by hand, S sensor; a dash before a reading: the minutes up to it are not counted";
+    let day = |at| sheet.clock.date(at);
+    let from = readings.first().map(|first| day(first.at_ms)).unwrap_or_default();
+    let to = readings.last().map(|last| day(last.at_ms)).unwrap_or_default();
+    if from == to && to == day(sheet.content.at_ms) { key.to_string() } else { format!("{from} to {to}; {key}") }
 }
 
 /// Sets as many rows as the page holds, in three columns, page after page.

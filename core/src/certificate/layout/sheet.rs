@@ -7,7 +7,9 @@ use super::text::{self, References};
 use super::words::Clock;
 use super::{rehearsal, running};
 use crate::certificate::content::{Content, Kind};
-use crate::certificate::display::{Bookmark, Element, Item, Line, Mark, Page, Pen, Picture, Role, Shape, Text};
+use crate::certificate::display::{
+    Bookmark, Element, Item, Line, Mark, Page, Pen, Picture, Role, Shape, SignaturePlace, Text,
+};
 use crate::certificate::fonts::Fonts;
 
 /// Pages in the making.
@@ -22,6 +24,7 @@ pub struct Sheet<'a> {
     /// Where headings stand now.
     pub found: References,
     pub bookmarks: Vec<Bookmark>,
+    pub signatures: Vec<SignaturePlace>,
     pub width: f64,
     pub height: f64,
     /// The last baseline that was set, or the top of the page.
@@ -40,6 +43,7 @@ pub struct Sheet<'a> {
 pub struct Remembered {
     items: usize,
     elements: usize,
+    signatures: usize,
     y: f64,
 }
 
@@ -60,6 +64,7 @@ impl<'a> Sheet<'a> {
             shown,
             found: References::new(),
             bookmarks: Vec::new(),
+            signatures: Vec::new(),
             width,
             height,
             y: 0.0,
@@ -122,6 +127,13 @@ impl<'a> Sheet<'a> {
     pub fn bookmark(&mut self, heading: &'static str, title: &str) {
         self.found.insert(heading, self.page + 1);
         self.bookmarks.push(Bookmark { title: title.to_string(), page: self.page });
+    }
+
+    /// Notes the room for a signature.
+    pub fn signature(&mut self, area: Area) {
+        let page = self.page;
+        let (width, height) = (area.width(), area.height());
+        self.signatures.push(SignaturePlace { page, left: area.left, top: area.top, width, height });
     }
 
     // Structure.
@@ -287,6 +299,7 @@ impl<'a> Sheet<'a> {
         Remembered {
             items: self.pages.get(self.page).map_or(0, |page| page.items.len()),
             elements: self.elements.len(),
+            signatures: self.signatures.len(),
             y: self.y,
         }
     }
@@ -297,6 +310,7 @@ impl<'a> Sheet<'a> {
             page.items.truncate(mark.items);
         }
         self.elements.truncate(mark.elements);
+        self.signatures.truncate(mark.signatures);
         self.y = mark.y;
     }
 }

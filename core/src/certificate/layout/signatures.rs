@@ -89,6 +89,7 @@ fn facts(sheet: &Sheet, signature: &Signature) -> String {
 
 fn one(sheet: &mut Sheet, signature: &Signature, set: &Set, (x, width): (f64, f64)) {
     let base = sheet.y;
+    sheet.signature(Area::new(x, base - 8.4, x + width, base));
     if let Known::Known(signed) = &signature.signed
         && let Some(strokes) = &signed.strokes
     {

@@ -44,7 +44,7 @@ fn table(sheet: &mut Sheet, stages: &Stages) {
     sheet.element(Role::Table, |sheet| {
         sheet.element(Role::Tr, |sheet| head(sheet, &axis, false));
         for (index, stage) in stages.rows.iter().enumerate() {
-            let note = sheet.wrap(&stage.note, grid::WIDTH - NOTE, TINY);
+            let note = sheet.wrap(&dated(sheet, stage), grid::WIDTH - NOTE, TINY);
             if sheet.need(grid::LINE + note.len() as f64 * NOTE_STEP + 0.8) {
                 sheet.decorate(|sheet| head(sheet, &axis, true));
             }
@@ -56,6 +56,15 @@ fn table(sheet: &mut Sheet, stages: &Stages) {
         sheet.need(3.6);
         let lines = sheet.wrap(carried, grid::WIDTH, TINY);
         sheet.element(Role::P, |sheet| sheet.lines(grid::LEFT, &lines, TINY, 3.6));
+    }
+}
+
+/// The note, with the day where it is not the day of the document.
+fn dated(sheet: &Sheet, stage: &Stage) -> String {
+    let day = |at| sheet.clock.date(at);
+    match stage.begun_at_ms.value() {
+        Some(at) if day(*at) != day(sheet.content.at_ms) => format!("On {}. {}", day(*at), stage.note),
+        _ => stage.note.clone(),
     }
 }
 

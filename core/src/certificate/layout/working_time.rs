@@ -55,7 +55,7 @@ fn bar(sheet: &mut Sheet, time: &WorkingTime) {
 }
 
 fn elapsed(time: &WorkingTime, at_ms: i64) -> f64 {
-    (at_ms - time.joined_at_ms) as f64 / 60e3
+    at_ms.saturating_sub(time.joined_at_ms) as f64 / 60e3
 }
 
 fn alt(time: &WorkingTime) -> String {

@@ -27,7 +27,7 @@ pub fn add(file: &mut lopdf::Document, content: &Content, document: &Document) -
     let catalog = catalog(file)?;
     catalog.set("OutputIntents", vec![Object::Reference(intent)]);
     catalog.set("Metadata", metadata);
-    catalog.set("Lang", text_string(&content.language));
+    catalog.set("Lang", Object::string_literal(content.language.as_str()));
     catalog.set("ViewerPreferences", dictionary! { "DisplayDocTitle" => true });
     catalog.set("PageMode", "UseNone");
     if let Some(outline) = outline {

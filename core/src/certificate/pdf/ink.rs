@@ -72,9 +72,10 @@ impl Writer<'_> {
                 self.ops.push(Op::BeginMarkedContentWithProperties { tag, properties });
             }
         }
-        for item in items {
+        for (index, item) in items.iter().enumerate() {
+            let more = items[index + 1..].iter().any(|item| matches!(item.mark, Mark::Text(_)));
             match &item.mark {
-                Mark::Text(text) => self.text(text),
+                Mark::Text(text) => self.text(text, more),
                 Mark::Line(line) => self.line(line),
                 Mark::Shape(shape) => self.shape(shape),
                 Mark::Picture(picture) => self.picture(picture),
@@ -83,7 +84,8 @@ impl Writer<'_> {
         self.ops.push(Op::EndMarkedContent);
     }
 
-    fn text(&mut self, text: &Text) {
+    /// Shows a text; where `more` follows in the same sequence, a space parts them for those who read by structure.
+    fn text(&mut self, text: &Text, more: bool) {
         match text.ink {
             Ink::Black => self.fill(0.0),
             Ink::White => self.fill(1.0),
@@ -106,7 +108,7 @@ impl Writer<'_> {
             let (sin, cos) = (sin(angle) as f32, cos(angle) as f32);
             self.ops.push(Op::SetTextMatrix { matrix: TextMatrix::Raw([cos, sin, -sin, cos, pos.x.0, pos.y.0]) });
         }
-        let letters = text.text.chars().map(plain).collect();
+        let letters = text.text.chars().map(plain).chain(more.then_some(' ')).collect();
         self.ops.push(Op::ShowText { items: vec![TextItem::Text(letters)] });
         self.ops.push(Op::EndTextSection);
     }
