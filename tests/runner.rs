@@ -3,5 +3,6 @@
 mod ask;
 mod certificate;
 mod check;
+mod check_values;
 mod inspection;
 mod serve;

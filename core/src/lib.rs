@@ -2,6 +2,7 @@
 //!
 //! - [`checks`]: what the tool computes: the plan and the hold.
 //! - [`geodesy`]: distance, direction, and the place of a station.
+//! - [`entry`]: what somebody typed, kept as typed and as the recorded quantity.
 //! - [`units`]: recorded quantities, as integers whose unit is named.
 //! - [`certificate`]: content of a certificate → pages → PDF bytes.
 //! - [`inspection`]: inspection files in the exchange format of EN 13508-2.
@@ -18,6 +19,7 @@
 pub mod certificate;
 pub mod checks;
 pub mod door;
+pub mod entry;
 pub mod facts;
 pub mod geodesy;
 pub mod inspection;

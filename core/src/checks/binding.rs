@@ -219,4 +219,16 @@ mod tests {
             }
         }
     }
+
+    proptest! {
+        #[test]
+        fn no_lengths_panic(a in prop::array::uniform5(any::<i64>()), ends in any::<u16>()) {
+            let [length, edge, apart, pitch, other] = a.map(Length::from_um);
+            let _ = bands(length, &BandRule { at_each_end: ends, edge_um: edge, apart_um: apart, pitch_um: pitch });
+            let _ = sleeve_length(length, edge, apart);
+            let _ = membrane(&MembraneFit {
+                packer_to_air_fitting_um: length, front_fitting_um: edge, patch_um: apart, least_reach_um: other, line_has_bend: false,
+            });
+        }
+    }
 }

@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use super::Refused;
-use super::refused::{not_negative, positive};
+use super::refused::{not_negative, on_earth, positive};
 use crate::units::Length;
 
 /// Where an error of the position comes from.
@@ -57,7 +57,7 @@ impl Cover {
 
     /// Returns by how much the worse side is short of what the contract asks; `None` if it is enough.
     pub fn short_by(&self, needed: Length) -> Option<Length> {
-        let missing = Length::from_um(needed.as_um() - self.least().as_um());
+        let missing = Length::from_um(needed.as_um().saturating_sub(self.least().as_um()));
         (missing > Length::from_um(0)).then_some(missing)
     }
 }
@@ -72,18 +72,19 @@ impl Cover {
 /// Source: design rule of this project. The errors' sizes are the instruments', the contract's and the sheet's.
 pub fn cover(placing: &Placing, errors: &[PositionError], marked_on_defect: bool) -> Result<Cover, Refused> {
     let patch = positive("patch length", placing.patch_length_um)?.as_um();
-    let (from, to) = (placing.defect_from_um.as_um(), placing.defect_to_um.as_um());
+    let from = on_earth("defect", placing.defect_from_um)?.as_um();
+    let to = on_earth("defect", placing.defect_to_um)?.as_um();
     if to < from {
         return Err(Refused::out_of_range("defect", "must not end before it begins"));
     }
     errors_are_sound(errors, marked_on_defect)?;
     let counts = |error: &&PositionError| !(marked_on_defect && error.kind == ErrorKind::Inspection);
     let counted: Vec<PositionError> = errors.iter().filter(counts).cloned().collect();
-    let sum: i64 = counted.iter().map(|error| error.size_um.as_um()).sum();
+    let sum = counted.iter().fold(0_i64, |sum, error| sum.saturating_add(error.size_um.as_um()));
     // Twice the patch's ends, so that half a micrometre is not lost before the last step.
-    let centre = placing.patch_centre_um.as_um() * 2;
-    let upstream = (2 * from - (centre - patch)).div_euclid(2) - sum;
-    let downstream = (centre + patch - 2 * to).div_euclid(2) - sum;
+    let centre = on_earth("patch centre", placing.patch_centre_um)?.as_um() * 2;
+    let upstream = (2 * from - (centre - patch)).div_euclid(2).saturating_sub(sum);
+    let downstream = (centre + patch - 2 * to).div_euclid(2).saturating_sub(sum);
     Ok(Cover {
         upstream_um: Length::from_um(upstream),
         downstream_um: Length::from_um(downstream),
@@ -199,6 +200,19 @@ pub(super) mod tests {
             let found = cover(&moved, &errors(), false).unwrap();
             let over = placing().patch_length_um.as_um() - 280_000 - 2 * found.errors_um.as_um();
             prop_assert_eq!(found.upstream_um.as_um() + found.downstream_um.as_um(), over);
+        }
+    }
+
+    proptest! {
+        #[test]
+        fn no_lengths_panic(a in any::<(i64, i64, i64, i64)>(), sizes in prop::array::uniform3(any::<i64>())) {
+            let um = Length::from_um;
+            let placing = Placing { defect_from_um: um(a.0), defect_to_um: um(a.1), patch_length_um: um(a.2), patch_centre_um: um(a.3) };
+            let errors: Vec<_> = errors().into_iter().zip(sizes).map(|(error, size)| PositionError { size_um: um(size), ..error }).collect();
+            if let Ok(found) = cover(&placing, &errors, false) {
+                let _ = found.short_by(um(a.0));
+            }
+            let _ = counter_error(um(a.0), 2000);
         }
     }
 }

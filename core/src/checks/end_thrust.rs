@@ -7,7 +7,7 @@ use serde::{Deserialize, Serialize};
 use super::Refused;
 use super::packer_air::GAUGE_BAR;
 use super::pressure_window::WATER_BAR_PER_M;
-use super::refused::{not_negative, positive};
+use super::refused::{not_negative, on_a_gauge, positive};
 use super::wall::INSIDE_DIAMETER_MM;
 use crate::units::{Length, Pressure};
 
@@ -31,7 +31,7 @@ pub struct EndThrust {
 /// Errors: `OutOfRange` for a gauge pressure or a depth below zero, or a diameter not above zero; nothing above 100 m.
 /// Source: statics, pressure × area; NIST SP 811 (2008), B.8 for the water. Vectors: `fixtures/checks/end-thrust.json`.
 pub fn end_thrust(gauge: Pressure, inside_diameter: Length, water_behind: Length) -> Result<EndThrust, Refused> {
-    if gauge < Pressure::from_pa(0) {
+    if on_a_gauge("gauge pressure", gauge)? < Pressure::from_pa(0) {
         return Err(Refused::out_of_range("gauge pressure", "must not be below 0"));
     }
     let metres = at_most_100_m("inside diameter", positive("inside diameter", inside_diameter)?)?;

@@ -4,7 +4,7 @@ use serde::{Deserialize, Serialize};
 
 use super::Refused;
 use super::pressure_window::water_pressure;
-use super::refused::span_not_negative;
+use super::refused::{in_our_time, on_a_gauge, span_not_negative};
 use crate::units::{Length, Pressure, Span};
 
 /// A pressure reading. Readings come in order of time.
@@ -196,6 +196,10 @@ pub fn outlook(
 
 fn terms_are_sound(terms: &HoldTerms) -> Result<(), Refused> {
     span_not_negative("grace", terms.grace_ms)?;
+    span_not_negative("reading interval", terms.interval_ms)?;
+    on_a_gauge("least net", terms.least_net_pa)?;
+    on_a_gauge("pressure window", terms.low_pa)?;
+    on_a_gauge("pressure window", terms.high_pa)?;
     span_not_negative("required hold", terms.required_ms)?;
     if terms.interval_ms <= Span::from_ms(0) {
         return Err(Refused::out_of_range("reading interval", "must be above 0"));
@@ -207,9 +211,10 @@ fn terms_are_sound(terms: &HoldTerms) -> Result<(), Refused> {
 }
 
 fn in_order(terms: &HoldTerms, readings: &[Reading]) -> Result<(), Refused> {
-    let mut before = terms.joined_ms;
+    let mut before = in_our_time("joining", terms.joined_ms)?;
     for (index, reading) in readings.iter().enumerate() {
-        if reading.at_ms < before {
+        on_a_gauge("reading", reading.gauge_pa)?;
+        if in_our_time("reading", reading.at_ms)? < before {
             return Err(Refused::ReadingsOutOfOrder { index });
         }
         before = reading.at_ms;
@@ -285,53 +290,55 @@ fn depth(terms: &HoldTerms, gauge: Pressure) -> i64 {
 }
 
 fn excursions(terms: &HoldTerms, readings: &[Reading], stretches: &[HoldStretch]) -> Result<Vec<Excursion>, Refused> {
-    let water = water_pressure(terms.head_um)?.as_pa();
+    let water = water_pressure(terms.head_um)?;
+    let judge = Judge { terms, stretches, water };
     let mut found = Vec::new();
     let mut start = 0;
     for run in readings.chunk_by(|a, b| side(terms, a.gauge_pa) == side(terms, b.gauge_pa)) {
         let end = start + run.len();
-        if let (Some(side), Some(worst)) = (run.first().and_then(|r| side(terms, r.gauge_pa)), worst(terms, run)) {
-            let from = start.checked_sub(1).and_then(|i| readings.get(i)).map_or(worst.first_ms, |r| r.at_ms);
-            let after = readings.get(end).map(|r| r.at_ms);
-            let net = |reading: &Reading| reading.gauge_pa.as_pa().saturating_sub(water);
-            let lost = |reading: &Reading| {
-                net(reading) < terms.least_net_pa.as_pa()
-                    && counted_up_to(stretches, reading.at_ms) < terms.required_ms.as_ms()
-            };
-            found.push(Excursion {
-                side,
-                worst_at_ms: worst.reading.at_ms,
-                worst_pa: worst.reading.gauge_pa,
-                depth_pa: Pressure::from_pa(depth(terms, worst.reading.gauge_pa)),
-                longest_ms: Span::from_ms(after.unwrap_or(worst.last_ms) - from),
-                open: after.is_none(),
-                resin_age_ms: Span::from_ms(worst.reading.at_ms - terms.joined_ms),
-                net_pa: Pressure::from_pa(net(&worst.reading)),
-                doubtful: run.iter().any(lost),
-            });
-        }
+        let before = start.checked_sub(1).and_then(|index| readings.get(index));
+        found.extend(judge.excursion(before, run, readings.get(end)));
         start = end;
     }
     Ok(found)
 }
 
-/// The worst reading of a run, and when the run begins and ends.
-struct Worst {
-    reading: Reading,
-    first_ms: i64,
-    last_ms: i64,
+/// What a run of readings outside the window is judged by.
+struct Judge<'a> {
+    terms: &'a HoldTerms,
+    stretches: &'a [HoldStretch],
+    water: Pressure,
 }
 
-fn worst(terms: &HoldTerms, run: &[Reading]) -> Option<Worst> {
-    let (first, last) = (run.first()?, run.last()?);
-    let reading =
-        run.iter().fold(
-            *first,
-            |worst, next| {
-                if depth(terms, next.gauge_pa) > depth(terms, worst.gauge_pa) { *next } else { worst }
-            },
-        );
-    Some(Worst { reading, first_ms: first.at_ms, last_ms: last.at_ms })
+impl Judge<'_> {
+    /// Returns the excursion of a run between its neighbours; `None` for a run inside the window.
+    fn excursion(&self, before: Option<&Reading>, run: &[Reading], after: Option<&Reading>) -> Option<Excursion> {
+        let (first, last) = (run.first()?, run.last()?);
+        let side = side(self.terms, first.gauge_pa)?;
+        let depth = |reading: &Reading| depth(self.terms, reading.gauge_pa);
+        let worst = run.iter().fold(first, |worst, next| if depth(next) > depth(worst) { next } else { worst });
+        let longest = after.unwrap_or(last).at_ms - before.unwrap_or(first).at_ms;
+        Some(Excursion {
+            side,
+            worst_at_ms: worst.at_ms,
+            worst_pa: worst.gauge_pa,
+            depth_pa: Pressure::from_pa(depth(worst)),
+            longest_ms: Span::from_ms(longest),
+            open: after.is_none(),
+            resin_age_ms: Span::from_ms(worst.at_ms - self.terms.joined_ms),
+            net_pa: self.net(worst),
+            doubtful: run.iter().any(|reading| self.lost_the_wall(reading)),
+        })
+    }
+
+    fn net(&self, reading: &Reading) -> Pressure {
+        Pressure::from_pa(reading.gauge_pa.as_pa().saturating_sub(self.water.as_pa()))
+    }
+
+    fn lost_the_wall(&self, reading: &Reading) -> bool {
+        let gelling = counted_up_to(self.stretches, reading.at_ms) < self.terms.required_ms.as_ms();
+        gelling && self.net(reading) < self.terms.least_net_pa
+    }
 }
 
 #[cfg(test)]
@@ -500,6 +507,18 @@ mod tests {
     }
 
     proptest! {
+        #[test]
+        fn no_readings_panic(values in prop::collection::vec(any::<(i64, i64, bool)>(), 0..8), a in any::<(i64, i64, i64)>(), b in any::<(i64, i64, i64)>()) {
+            let mut values = values;
+            values.sort_unstable();
+            let readings: Vec<_> = values.into_iter().map(|(at_ms, pa, after_restart)| Reading { at_ms, gauge_pa: Pressure::from_pa(pa), after_restart }).collect();
+            let terms = HoldTerms {
+                low_pa: Pressure::from_pa(a.0), high_pa: Pressure::from_pa(a.1), least_net_pa: Pressure::from_pa(a.2),
+                interval_ms: Span::from_ms(b.0), required_ms: Span::from_ms(b.1), joined_ms: b.2, ..terms()
+            };
+            let _ = outlook(&terms, &readings, a.2, false);
+        }
+
         #[test]
         fn the_stretches_cover_the_hold_without_a_hole(readings in any_readings()) {
             let found = hold(&terms(), &readings).unwrap();

@@ -4,7 +4,7 @@ use serde::{Deserialize, Serialize};
 
 use super::Refused;
 use super::clock_face::{Extent, Hour, View};
-use super::refused::positive;
+use super::refused::{on_earth, positive};
 use crate::maths;
 use crate::units::Length;
 
@@ -38,11 +38,13 @@ pub struct PatchArea {
 /// Source: geometry (a round opening at a right angle); design rule of this project.
 pub fn covered(patch: &PatchArea, laterals: &[Lateral]) -> Result<Vec<usize>, Refused> {
     positive("inside diameter", patch.inside_diameter_um)?;
-    if patch.to_um < patch.from_um {
+    on_earth("patch", patch.from_um)?;
+    if on_earth("patch", patch.to_um)? < patch.from_um {
         return Err(Refused::out_of_range("patch", "must not end before it begins"));
     }
     for lateral in laterals {
         positive("bore of a lateral", lateral.dn_um)?;
+        on_earth("station of a lateral", lateral.station_um)?;
     }
     let touched = |lateral: &Lateral| along(patch, lateral) && around(patch, lateral);
     Ok(laterals.iter().enumerate().filter(|(_, lateral)| touched(lateral)).map(|(index, _)| index).collect())

@@ -8,6 +8,8 @@
 //! - [`working_time`]: how long the mixed resin stays workable, at the warmest of three temperatures.
 //! - [`required_hold`], [`equivalent_age`]: how long the pressure has to stay, at the coldest reading.
 //! - [`budget`]: what is left of the working time, and the latest times of each step.
+//! - [`crew_times`]: this crew's own times, and the chance to be in time.
+//! - [`flow_control`]: how long the line above can store the inflow.
 //! - [`pressure_window`], [`end_thrust`]: between which pressures, and how hard an end pushes if it lets go.
 //! - [`cover`], [`series`], [`laterals`], [`clock_face`]: where the patch lies and what it covers.
 //! - [`rods`]: how far to push, from a named reading point.
@@ -17,6 +19,7 @@
 //! - [`hold`]: counted time, gaps, excursions, and the earliest release.
 //! - [`elapsed`]: time between two moments, across restarts and clock changes.
 //! - [`packer_air`]: cooling told from a leak.
+//! - [`limits`]: fold height, mixing ratio, opening of a lateral.
 //!
 //! Beside them:
 //! - [`wall`], [`resin`]: what the lining must be, and what it takes up.
@@ -31,13 +34,16 @@ pub mod binding;
 pub mod budget;
 pub mod clock_face;
 pub mod cover;
+pub mod crew_times;
 pub mod elapsed;
 pub mod end_thrust;
 pub mod equivalent_age;
 pub mod field;
 pub mod flow;
+pub mod flow_control;
 pub mod hold;
 pub mod laterals;
+pub mod limits;
 pub mod named;
 pub mod packer_air;
 pub mod packer_fit;

@@ -214,6 +214,56 @@ mod tests {
         assert!(decay(&twice, 1.013, 1.1).is_err());
     }
 
+    /// NIST Statistical Reference Datasets, Norris (linear regression, 36 points), <https://www.itl.nist.gov/div898/strd/>,
+    /// data and certified values read in public copies.
+    const NORRIS: [(f64, f64); 36] = [
+        (0.2, 0.1),
+        (337.4, 338.8),
+        (118.2, 118.1),
+        (884.6, 888.0),
+        (10.1, 9.2),
+        (226.5, 228.1),
+        (666.3, 668.5),
+        (996.3, 998.5),
+        (448.6, 449.1),
+        (777.0, 778.9),
+        (558.2, 559.2),
+        (0.4, 0.3),
+        (0.6, 0.1),
+        (775.5, 778.1),
+        (666.9, 668.8),
+        (338.0, 339.3),
+        (447.5, 448.9),
+        (11.6, 10.8),
+        (556.0, 557.7),
+        (228.1, 228.3),
+        (995.8, 998.0),
+        (887.6, 888.8),
+        (120.2, 119.6),
+        (0.3, 0.3),
+        (0.3, 0.6),
+        (556.8, 557.6),
+        (339.1, 339.3),
+        (887.2, 888.0),
+        (999.0, 998.5),
+        (779.0, 778.9),
+        (11.1, 10.2),
+        (118.3, 117.6),
+        (229.2, 228.9),
+        (669.1, 668.4),
+        (448.9, 449.2),
+        (0.5, 0.2),
+    ];
+
+    #[test]
+    fn the_line_agrees_with_certified_values() {
+        let reading = |&(minutes, gauge_bar): &(f64, f64)| PackerReading { minutes, gauge_bar, celsius: 20.0 };
+        let readings: Vec<_> = NORRIS.iter().map(reading).collect();
+        let (slope, error) = line(&readings, |reading| reading.gauge_bar);
+        assert!((slope / 1.002_116_818_020_45 - 1.0).abs() < 1e-13, "{slope}");
+        assert!((error / 0.429_796_848_199_937e-3 - 1.0).abs() < 1e-11, "{error}");
+    }
+
     #[test]
     fn one_bar_cooled_from_20_to_10_degrees_falls_by_0_069_bar() {
         assert!((1.0 - after_cooling(1.0, 20.0, 10.0, 1.013_25).unwrap() - 0.068_7).abs() < 1e-4);

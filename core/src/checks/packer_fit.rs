@@ -23,6 +23,7 @@ impl MeasuredDiameter {
     /// Returns the measured diameters. Errors: `OutOfRange` if one is not above zero, or the least is above the most.
     pub fn new(least: Length, most: Length) -> Result<Self, Refused> {
         positive("least inside diameter", least)?;
+        positive("most inside diameter", most)?;
         if least > most {
             return Err(Refused::out_of_range("least inside diameter", "must not be above the most"));
         }
@@ -118,6 +119,7 @@ fn around(layers: u16, largest: Length) -> Result<f64, Refused> {
 mod tests {
     use super::super::cover::tests::mm;
     use super::*;
+    use proptest::prelude::*;
 
     fn measured(least: f64, most: f64) -> MeasuredDiameter {
         MeasuredDiameter::new(mm(least), mm(most)).unwrap()
@@ -154,5 +156,20 @@ mod tests {
         assert!(matches!(seam_overlap(mm(1330.0), 2, mm(206.0), mm(50.0)), Err(Refused::SeamTooShort { .. })));
         assert_eq!(cut_for(2, mm(199.0), mm(79.0)), Ok(mm(1330.0)));
         assert!(cut_for(0, mm(199.0), mm(50.0)).is_err());
+    }
+
+    proptest! {
+        #[test]
+        fn no_lengths_panic(a in prop::array::uniform4(any::<i64>()), layers in any::<u16>()) {
+            let [first, second, third, fourth] = a.map(Length::from_um);
+            if let Ok(measured) = MeasuredDiameter::new(first, second) {
+                prop_assert!((0.0..100.0).contains(&measured.ovality_pct()));
+                let _ = packer_fits(&measured, third, fourth);
+            }
+            let _ = bare_ends(first, second, third, fourth);
+            let _ = centred_bare_end(first, second);
+            let _ = seam_overlap(first, layers, second, third);
+            let _ = cut_for(layers, first, second);
+        }
     }
 }

@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use super::Refused;
-use super::refused::not_negative;
+use super::refused::{not_negative, on_a_gauge};
 use crate::units::{Length, Pressure};
 
 /// The pressure of fresh water per metre of head: 1000 kg/m³ × 9.80665 m/s² = 0.0980665 bar/m.
@@ -62,12 +62,12 @@ impl Window {
 
     /// Returns the upper limit as it may be printed: rounded down to 0.01 bar, never too high.
     pub fn printed_high(&self) -> Pressure {
-        Pressure::from_pa(self.high_pa.as_pa().div_euclid(1000) * 1000)
+        Pressure::from_pa(self.high_pa.as_pa().div_euclid(1000).saturating_mul(1000))
     }
 }
 
 fn hundredths_up(pressure: Pressure) -> Pressure {
-    Pressure::from_pa(-(-pressure.as_pa()).div_euclid(1000) * 1000)
+    Pressure::from_pa(pressure.as_pa().saturating_add(999).div_euclid(1000).saturating_mul(1000))
 }
 
 /// Returns the pressure of a head of fresh water: `p = 0.0980665 bar/m × head`, rounded up to the pascal.
@@ -126,7 +126,8 @@ fn least_is_sound(least: &Least) -> Result<(), Refused> {
         return Err(Refused::SourceMissing { field: "least pressure".into() });
     }
     let zero = Pressure::from_pa(0);
-    if least.gauge_pa < zero || least.net_pa < zero {
+    let (gauge, net) = (on_a_gauge("least gauge", least.gauge_pa)?, on_a_gauge("least net", least.net_pa)?);
+    if gauge < zero || net < zero {
         return Err(Refused::out_of_range("least pressure", "must not be below 0"));
     }
     Ok(())
@@ -137,7 +138,7 @@ fn lowest(limits: &[Limit]) -> Result<&Limit, Refused> {
         if limit.source.trim().is_empty() {
             return Err(Refused::SourceMissing { field: limit.name.clone() });
         }
-        if limit.most_pa <= Pressure::from_pa(0) {
+        if on_a_gauge(&limit.name, limit.most_pa)? <= Pressure::from_pa(0) {
             return Err(Refused::out_of_range(&limit.name, "must be above 0"));
         }
     }
@@ -147,6 +148,7 @@ fn lowest(limits: &[Limit]) -> Result<&Limit, Refused> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use proptest::prelude::*;
 
     fn bar(value: f64) -> Pressure {
         Pressure::from_bar(value).unwrap()
@@ -210,5 +212,24 @@ mod tests {
     fn net_pressure_is_never_too_high() {
         assert_eq!(net_pressure(bar(1.0), head(1.0)), Ok(Pressure::from_pa(90_193)));
         assert_eq!(net_pressure(bar(0.0), head(1.0)), Ok(Pressure::from_pa(-9_807)));
+    }
+
+    proptest! {
+        #[test]
+        fn no_pressures_panic(a in any::<(i64, i64, i64, i64)>()) {
+            let pa = Pressure::from_pa;
+            let least = Least { gauge_pa: pa(a.0), net_pa: pa(a.1), source: "label".into() };
+            let limit = Limit { name: "packer".into(), most_pa: pa(a.2), source: "label".into() };
+            if let Ok(window) = pressure_window(&least, Length::from_um(a.3), &[limit]) {
+                prop_assert!(window.printed_low() >= window.low_pa && window.printed_high() <= window.high_pa);
+            }
+            let _ = net_pressure(pa(a.0), Length::from_um(a.3));
+        }
+
+        #[test]
+        fn more_water_never_lowers_the_window(a in 0i64..50_000_000, b in 0i64..50_000_000) {
+            let low = |head| pressure_window(&least(1.0, 0.9), Length::from_um(head), &limits(&[("packer", 9.0)])).unwrap().low_pa;
+            prop_assert!(low(a.max(b)) >= low(a.min(b)));
+        }
     }
 }

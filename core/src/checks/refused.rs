@@ -85,17 +85,61 @@ impl Refused {
     }
 }
 
-/// Returns the length if it is above zero, or the refusal that names the field.
+/// Nothing on a site is longer: sums of a few such lengths can't overflow.
+const LONGEST_UM: i64 = 1_000_000_000_000;
+/// Nothing takes longer, about 3000 years.
+const LONGEST_MS: i64 = 100_000_000_000_000;
+
+/// Returns the length if it is within 1000 km either way, or the refusal that names the field.
+pub(super) fn on_earth(field: &str, length: Length) -> Result<Length, Refused> {
+    if (-LONGEST_UM..=LONGEST_UM).contains(&length.as_um()) {
+        Ok(length)
+    } else {
+        Err(Refused::out_of_range(field, "must be within 1000 km"))
+    }
+}
+
+/// Returns the length if it is above zero and at most 1000 km, or the refusal that names the field.
 pub(super) fn positive(field: &str, length: Length) -> Result<Length, Refused> {
-    if length > Length::from_um(0) { Ok(length) } else { Err(Refused::out_of_range(field, "must be above 0")) }
+    if on_earth(field, length)? > Length::from_um(0) {
+        Ok(length)
+    } else {
+        Err(Refused::out_of_range(field, "must be above 0"))
+    }
 }
 
-/// Returns the length if it is not below zero, or the refusal that names the field.
+/// Returns the length if it is not below zero and at most 1000 km, or the refusal that names the field.
 pub(super) fn not_negative(field: &str, length: Length) -> Result<Length, Refused> {
-    if length >= Length::from_um(0) { Ok(length) } else { Err(Refused::out_of_range(field, "must not be below 0")) }
+    if on_earth(field, length)? >= Length::from_um(0) {
+        Ok(length)
+    } else {
+        Err(Refused::out_of_range(field, "must not be below 0"))
+    }
 }
 
-/// Returns the span if it is not below zero, or the refusal that names the field.
+/// Returns the span if it is not below zero and at most about 3000 years, or the refusal that names the field.
 pub(super) fn span_not_negative(field: &str, span: Span) -> Result<Span, Refused> {
-    if span >= Span::from_ms(0) { Ok(span) } else { Err(Refused::out_of_range(field, "must not be below 0")) }
+    match span.as_ms() {
+        0..=LONGEST_MS => Ok(span),
+        ..0 => Err(Refused::out_of_range(field, "must not be below 0")),
+        _ => Err(Refused::out_of_range(field, "must be at most 3000 years")),
+    }
+}
+
+/// Returns the instant if it lies within about 3000 years of the clock's zero, or the refusal that names the field.
+pub(super) fn in_our_time(field: &str, at_ms: i64) -> Result<i64, Refused> {
+    if (-LONGEST_MS..=LONGEST_MS).contains(&at_ms) {
+        Ok(at_ms)
+    } else {
+        Err(Refused::out_of_range(field, "must be within 3000 years"))
+    }
+}
+
+/// Returns the pressure if it is within 10 000 bar either way, or the refusal that names the field.
+pub(super) fn on_a_gauge(field: &str, pressure: Pressure) -> Result<Pressure, Refused> {
+    if (-1_000_000_000..=1_000_000_000).contains(&pressure.as_pa()) {
+        Ok(pressure)
+    } else {
+        Err(Refused::out_of_range(field, "must be within 10 000 bar"))
+    }
 }

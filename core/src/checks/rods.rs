@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use super::Refused;
-use super::refused::{not_negative, positive};
+use super::refused::{not_negative, on_earth, positive};
 use crate::units::Length;
 
 /// Where the push is read: the mouth of the pipe, the cap of a cleanout.
@@ -66,14 +66,15 @@ pub struct Push {
 pub fn path(station: Length, line: Length, from: &ReadingPoint) -> Result<Length, Refused> {
     on_the_line(station, line)?;
     let riser = not_negative("riser", from.riser_um)?.as_um();
-    let mut bends = 0;
+    let mut bends = 0_i64;
     for bend in &from.bends {
         if bend.angle_deg > 90 {
             return Err(Refused::out_of_range("bend", "must be at most 90°"));
         }
-        bends += not_negative("bend", bend.adds_um)?.as_um();
+        bends = not_negative("bend", bend.adds_um)?.as_um().saturating_add(bends);
     }
-    let path_um = Length::from_um(station.as_um() - from.offset_um.as_um() + riser + bends);
+    let offset = on_earth("offset of the reading point", from.offset_um)?.as_um();
+    let path_um = Length::from_um((station.as_um() - offset + riser).saturating_add(bends));
     if path_um > Length::from_um(0) {
         Ok(path_um)
     } else {
@@ -118,7 +119,7 @@ fn may_turn(from: &ReadingPoint, mover: &Mover) -> Result<(), Refused> {
 /// Source: design rule of this project.
 pub fn mark_on_hose(path: Length, ahead: Length) -> Result<Length, Refused> {
     let ahead = not_negative("length between the zero and the middle of the patch", ahead)?;
-    not_negative("mark", Length::from_um(path.as_um() - ahead.as_um()))
+    not_negative("mark", Length::from_um(on_earth("path", path)?.as_um() - ahead.as_um()))
 }
 
 /// Returns the station counted from the other node: `line − station`. Twice gives the station again.
@@ -220,6 +221,16 @@ mod tests {
             let found = push(Length::from_um(station), mm(38_400.0), &mouth(), &below(), Length::from_um(rod)).unwrap();
             prop_assert_eq!(found.whole_rods * rod + found.mark_um.as_um(), found.path_um.as_um());
             prop_assert!(found.mark_um.as_um() < rod);
+        }
+    }
+
+    proptest! {
+        #[test]
+        fn no_lengths_panic(a in prop::array::uniform6(any::<i64>())) {
+            let [station, line, offset, riser, adds, rod] = a.map(Length::from_um);
+            let from = ReadingPoint { offset_um: offset, riser_um: riser, bends: vec![Bend { angle_deg: 30, adds_um: adds }; 3], ..mouth() };
+            let _ = push(station, line, &from, &Mover::Hose, rod);
+            let _ = mark_on_hose(station, riser);
         }
     }
 }

@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use super::Refused;
-use super::refused::{not_negative, positive};
+use super::refused::{not_negative, on_earth, positive};
 use crate::units::Length;
 
 /// What has to be covered, and with what.
@@ -42,7 +42,8 @@ pub struct Series {
 /// Source: design rule of this project (geometry).
 pub fn series(plan: &SeriesPlan) -> Result<Series, Refused> {
     let patch = positive("patch length", plan.patch_length_um)?.as_um();
-    let (from, to) = (plan.defect_from_um.as_um(), plan.defect_to_um.as_um());
+    let from = on_earth("defect", plan.defect_from_um)?.as_um();
+    let to = on_earth("defect", plan.defect_to_um)?.as_um();
     if to < from {
         return Err(Refused::out_of_range("defect", "must not end before it begins"));
     }
@@ -124,6 +125,17 @@ mod tests {
             // Half a micrometre may be lost where the middle of the defect lies between two.
             prop_assert!(found.centres_um[0].as_um() - 300_000 <= from - 130_000);
             prop_assert!(found.centres_um[count as usize - 1].as_um() + 300_000 >= from + long + 130_000 - 1);
+        }
+    }
+
+    proptest! {
+        #[test]
+        fn no_lengths_panic(a in prop::array::uniform6(any::<i64>())) {
+            let [from, to, patch, cover, overlap, error] = a.map(Length::from_um);
+            let _ = series(&SeriesPlan {
+                defect_from_um: from, defect_to_um: to, patch_length_um: patch, cover_and_errors_um: cover,
+                least_overlap_um: overlap, placement_error_um: error,
+            });
         }
     }
 }
