@@ -48,7 +48,7 @@ fn result(sheet: &mut Sheet, cut: &mut Cut) {
             sign(sheet, left() + 3.6 + shift, y - 2.5, 3.6 - shift / 8.0);
             let x = left() + 10.0 + shift * 1.25;
             let base = y + shift / 8.0;
-            let headline = sheet.text(x, base, &content.result.headline, RESULT.white_if(reversed));
+            let headline = sheet.cell((x, base), 100.0, &content.result.headline, RESULT.white_if(reversed));
             tail(sheet, (x + headline + 3.0, base), reversed, cut);
         });
     });
@@ -112,7 +112,7 @@ fn set_answer(sheet: &mut Sheet, answer: &Answer, limits: Limits, cut: &mut Cut)
         .as_ref()
         .map_or_else(Vec::new, |second| fitted(sheet, &answer.label, second, (WIDTH, BODY, limits.second), cut));
     sheet.element(Role::Li, |sheet| {
-        sheet.element(Role::Lbl, |sheet| sheet.text(grid::LEFT, y, &answer.label, BODY));
+        sheet.element(Role::Lbl, |sheet| sheet.cell((grid::LEFT, y), 28.0, &answer.label, BODY));
         sheet.element(Role::LBody, |sheet| {
             sheet.y -= 4.4;
             sheet.lines(left(), &first, HEADING, 4.4);

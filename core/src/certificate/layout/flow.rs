@@ -56,7 +56,7 @@ pub fn labelled(sheet: &mut Sheet, label: &str, lines: &[String], indent: f64, s
     sheet.element(Role::Li, |sheet| {
         let first = sheet.y + step;
         if !label.is_empty() {
-            sheet.element(Role::Lbl, |sheet| sheet.text(grid::LEFT, first, label, styles.0));
+            sheet.element(Role::Lbl, |sheet| sheet.cell((grid::LEFT, first), indent - 1.0, label, styles.0));
         }
         sheet.element(Role::LBody, |sheet| sheet.lines(grid::LEFT + indent, lines, styles.1, step));
     });

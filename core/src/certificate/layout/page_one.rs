@@ -89,7 +89,8 @@ fn title(sheet: &mut Sheet) {
     let y = sheet.y;
     sheet.element(Role::H1, |sheet| {
         sheet.text(grid::LEFT, y, wording::title(content.kind), TITLE);
-        sheet.text(grid::RIGHT, y, &content.number, TITLE.right());
+        let room = grid::WIDTH - sheet.measure(wording::title(content.kind), TITLE) - 6.0;
+        sheet.cell((grid::RIGHT, y), room, &content.number, TITLE.right());
     });
     sheet.rule(y + 2.2, rule::TITLE);
     sheet.y += 2.0;
@@ -119,7 +120,7 @@ fn identity_pair(sheet: &mut Sheet, x: f64, pair: &Pair, most: usize, cut: &mut 
     let lines = fitted(sheet, &pair.label, &pair.value, (66.0, SMALL, most), cut);
     sheet.element(Role::Li, |sheet| {
         let first = sheet.y + ROW;
-        sheet.element(Role::Lbl, |sheet| sheet.text(x, first, &pair.label, SMALL));
+        sheet.element(Role::Lbl, |sheet| sheet.cell((x, first), 19.0, &pair.label, SMALL));
         sheet.element(Role::LBody, |sheet| sheet.lines(x + 20.0, &lines, SMALL, ROW));
     });
 }

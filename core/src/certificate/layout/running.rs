@@ -14,8 +14,10 @@ const HEADER: f64 = 11.0;
 /// Draws the header of a later page: number, pipe, date, result.
 pub fn header(sheet: &mut Sheet) {
     let content = sheet.content;
-    let number = sheet.text(grid::LEFT, HEADER, &content.number, BODY.bold());
+    let number = sheet.cell((grid::LEFT, HEADER), 40.0, &content.number, BODY.bold());
     let result = result(sheet);
+    let (lines, _) = text::wrap_at_most(sheet.fonts, &result, 90.0, SMALL.bold(), 1);
+    let result = lines.concat();
     let reversed = wording::reversed(content.kind);
     let width = sheet.measure(&result, SMALL.bold());
     if reversed {
@@ -25,8 +27,7 @@ pub fn header(sheet: &mut Sheet) {
     sheet.text(edge, HEADER, &result, SMALL.bold().right().white_if(reversed));
     let pipe = format!("{}   {}", content.running_head, sheet.clock.date(content.at_ms));
     let room = (grid::WIDTH - number - width - 12.0).max(20.0);
-    let (lines, _) = text::wrap_at_most(sheet.fonts, &pipe, room, SMALL, 1);
-    sheet.lines_at(grid::LEFT + number + 5.0, HEADER, &lines, SMALL);
+    sheet.cell((grid::LEFT + number + 5.0, HEADER), room, &pipe, SMALL);
     sheet.rule(12.9, rule::FINE);
 }
 
@@ -42,7 +43,7 @@ pub fn footers(sheet: &mut Sheet) {
         sheet.decorate(|sheet| {
             sheet.rule(y - 4.0, rule::FINE);
             sheet.text(grid::LEFT, y, left, TINY);
-            sheet.text(grid::LEFT + grid::WIDTH / 2.0 + 8.0, y, &middle, TINY.centre());
+            sheet.cell((grid::LEFT + grid::WIDTH / 2.0 + 8.0, y), 76.0, &middle, TINY.centre());
             sheet.text(grid::RIGHT, y, &format!("page {} of {pages}", page + 1), SMALL.bold().right());
         });
     }

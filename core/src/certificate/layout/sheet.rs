@@ -203,6 +203,12 @@ impl<'a> Sheet<'a> {
         width
     }
 
+    /// Sets one line in at most `room` mm, the rest cut and shown to be cut, and returns its width.
+    pub fn cell(&mut self, (x, y): (f64, f64), room: f64, text: &str, style: Style) -> f64 {
+        let (lines, _) = text::wrap_at_most(self.fonts, &self.resolve(text), room, style, 1);
+        lines.first().map_or(0.0, |line| self.text(x, y, line, style))
+    }
+
     /// Sets lines below the cursor, one every `step` mm.
     pub fn lines(&mut self, x: f64, lines: &[String], style: Style, step: f64) {
         for line in lines {

@@ -10,6 +10,8 @@ use crate::certificate::display::{Pen, Role};
 
 /// Where notes begin.
 const NOTE: f64 = 26.0;
+/// Where the lengths begin.
+const LASTED: f64 = 41.0;
 /// Where the axis begins.
 const AXIS: f64 = 62.0;
 const NOTE_STEP: f64 = 3.2;
@@ -59,12 +61,25 @@ fn table(sheet: &mut Sheet, stages: &Stages) {
     }
 }
 
-/// The note, with the day where it is not the day of the document.
+/// The note, with the day where it is not the day of the document, and with reasons that are too long for a column.
 fn dated(sheet: &Sheet, stage: &Stage) -> String {
     let day = |at| sheet.clock.date(at);
-    match stage.begun_at_ms.value() {
-        Some(at) if day(*at) != day(sheet.content.at_ms) => format!("On {}. {}", day(*at), stage.note),
-        _ => stage.note.clone(),
+    let room = LASTED - NOTE - 0.5;
+    match &stage.begun_at_ms {
+        Known::Known(at) if day(*at) != day(sheet.content.at_ms) => format!("On {}. {}", day(*at), stage.note),
+        Known::Absent(why) if sheet.measure(why, SMALL) > room => format!("Not begun: {why}. {}", stage.note),
+        _ => match &stage.lasted_ms {
+            Known::Absent(why) if sheet.measure(why, SMALL) > room => format!("No end: {why}. {}", stage.note),
+            _ => stage.note.clone(),
+        },
+    }
+}
+
+/// The value, or the reason why there is none, which the note repeats where it is too long for the column.
+fn known<T>(value: &Known<T>, say: impl Fn(&T) -> String) -> String {
+    match value {
+        Known::Known(value) => say(value),
+        Known::Absent(why) => why.clone(),
     }
 }
 
@@ -72,7 +87,7 @@ fn head(sheet: &mut Sheet, axis: &Axis, continued: bool) {
     sheet.y += grid::LINE;
     let y = sheet.y;
     let first = if continued { "Stage (continued)" } else { "Stage" };
-    for (x, title) in [(0.0, first), (NOTE, "Begun"), (41.0, "Lasted")] {
+    for (x, title) in [(0.0, first), (NOTE, "Begun"), (LASTED, "Lasted")] {
         sheet.element(Role::Th, |sheet| sheet.text(grid::LEFT + x, y, title, TINY.bold()));
     }
     sheet.element(Role::Th, |sheet| axis.scale(sheet));
@@ -83,18 +98,16 @@ fn head(sheet: &mut Sheet, axis: &Axis, continued: bool) {
 fn row(sheet: &mut Sheet, index: usize, stage: &Stage, note: &[String], axis: &Axis) {
     sheet.y += grid::LINE;
     let y = sheet.y;
-    let begun = match &stage.begun_at_ms {
-        Known::Known(at) => sheet.clock.second(*at),
-        Known::Absent(why) => why.clone(),
-    };
+    let begun = known(&stage.begun_at_ms, |at| sheet.clock.second(*at));
     let lasted = match (&stage.begun_at_ms, &stage.lasted_ms) {
         (Known::Absent(_), Known::Absent(_)) => String::new(),
-        (_, Known::Known(span)) => words::duration(*span),
-        (_, Known::Absent(why)) => why.clone(),
+        (_, lasted) => known(lasted, |span| words::duration(*span)),
     };
     let name = format!("{}  {}", index + 1, stage.name);
-    for (x, text, style) in [(0.0, &name, SMALL.bold()), (NOTE, &begun, SMALL), (41.0, &lasted, SMALL)] {
-        sheet.element(Role::Td, |sheet| sheet.text(grid::LEFT + x, y, text, style));
+    let cells = [(0.0, &name, NOTE - 1.0), (NOTE, &begun, LASTED - NOTE - 0.5), (LASTED, &lasted, AXIS - LASTED - 0.5)];
+    for (index, (x, text, room)) in cells.into_iter().enumerate() {
+        let style = SMALL.bold_if(index == 0);
+        sheet.element(Role::Td, |sheet| sheet.cell((grid::LEFT + x, y), room, text, style));
     }
     sheet.element(Role::Td, |sheet| {
         stage.bars.iter().for_each(|bar| set_bar(sheet, axis, bar, y));
@@ -122,7 +135,7 @@ fn set_bar(sheet: &mut Sheet, axis: &Axis, bar: &Bar, y: f64) {
         sheet.text(from + width / 2.0, y - 0.35, label, TINY.centre());
     } else if bar.kind == BarKind::Old && area.right + 1.2 + wide < grid::RIGHT {
         sheet.text(area.right + 1.2, y - 0.3, label, TINY);
-    } else if bar.kind == BarKind::Old {
+    } else if bar.kind == BarKind::Old && from - 1.2 - wide > grid::LEFT + AXIS {
         sheet.text(from - 1.2, y - 0.3, label, TINY.right());
     }
 }

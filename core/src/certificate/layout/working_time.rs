@@ -5,6 +5,7 @@ use super::grid::{self, SMALL, TINY};
 use super::labels::Area;
 use super::sheet::{Sheet, Slant};
 use super::stages::absent;
+use super::text;
 use super::words;
 use crate::certificate::content::{Known, WorkingTime, headings};
 use crate::certificate::display::Pen;
@@ -113,7 +114,9 @@ fn events_above(sheet: &mut Sheet, scale: &Scale, time: &WorkingTime, allowed: O
     let before_limit = allowed.map_or(grid::RIGHT, |allowed| scale.x(allowed) - 2.0);
     for (index, event) in time.events.iter().enumerate().rev() {
         let x = scale.x(elapsed(time, event.at_ms));
-        let label = format!("{} {}", event.words, sheet.clock.minute(event.at_ms));
+        let minute = sheet.clock.minute(event.at_ms);
+        let (words, _) = text::wrap_at_most(sheet.fonts, &event.words, 50.0, TINY, 1);
+        let label = format!("{} {minute}", words.concat());
         let width = sheet.measure(&label, TINY);
         let limit = if x > before_limit { grid::RIGHT } else { before_limit };
         let left = |row: usize| {

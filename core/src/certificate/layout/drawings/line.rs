@@ -126,10 +126,7 @@ fn pipe(sheet: &mut Sheet, place: &Place, axis: &Axis) -> (f64, usize) {
 /// Sets the names of the nodes and returns their widths.
 fn nodes(sheet: &mut Sheet, place: &Place, axis: &Axis) -> (f64, f64) {
     let most = (axis.right() + 11.0 - grid::LEFT) / 2.0 - 2.0;
-    let mut set = |name: &str, x: f64, style: Style| {
-        let (lines, _) = text::wrap_at_most(sheet.fonts, name, most, style, 1);
-        lines.first().map_or(0.0, |line| sheet.text(x, axis.y - 4.4, line, style))
-    };
+    let mut set = |name: &str, x: f64, style: Style| sheet.cell((x, axis.y - 4.4), most, name, style);
     (set(&place.upstream, grid::LEFT, SMALL.bold()), set(&place.downstream, axis.right() + 11.0, SMALL.bold().right()))
 }
 

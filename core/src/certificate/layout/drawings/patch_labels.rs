@@ -11,7 +11,7 @@ use crate::certificate::layout::words::{self, metres};
 /// The width of the column.
 const COLUMN: f64 = 33.0;
 /// Lines that the column holds.
-const COLUMN_LINES: usize = 8;
+const COLUMN_LINES: usize = 7;
 
 impl Drawing<'_, '_> {
     /// Sets all labels, the most telling first.
