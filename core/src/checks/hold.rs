@@ -151,11 +151,12 @@ pub fn hold(terms: &HoldTerms, readings: &[Reading]) -> Result<Hold, Refused> {
     in_order(terms, readings)?;
     let stretches = stretches(terms, readings);
     let counted_ms = total(&stretches, counts);
-    let excursions = excursions(terms, readings, &stretches)?;
+    let reached_at_ms = reached_at(terms, readings, &stretches);
+    let excursions = excursions(terms, readings, reached_at_ms)?;
     Ok(Hold {
         counted_ms,
         missing_ms: Span::from_ms((terms.required_ms.as_ms() - counted_ms.as_ms()).max(0)),
-        reached_at_ms: reached_at(terms, readings, &stretches),
+        reached_at_ms,
         not_witnessed_ms: total(&stretches, |kind| kind == StretchKind::NotWitnessed),
         outside_ms: total(&stretches, |kind| kind == StretchKind::OutsideWindow),
         doubtful: excursions.iter().any(|excursion| excursion.doubtful),
@@ -266,13 +267,18 @@ fn push_between(terms: &HoldTerms, a: &Reading, b: &Reading, found: &mut Vec<Hol
     found.push(HoldStretch { from_ms, to_ms, kind });
 }
 
-fn counted_up_to(stretches: &[HoldStretch], at_ms: i64) -> i64 {
-    stretches.iter().filter(|part| counts(part.kind) && part.to_ms <= at_ms).map(|part| part.to_ms - part.from_ms).sum()
-}
-
 fn reached_at(terms: &HoldTerms, readings: &[Reading], stretches: &[HoldStretch]) -> Option<i64> {
-    let required = terms.required_ms.as_ms();
-    readings.iter().map(|reading| reading.at_ms).find(|at| counted_up_to(stretches, *at) >= required)
+    let mut ahead = stretches.iter().peekable();
+    let mut counted = 0;
+    let reached = |reading: &&Reading| {
+        while let Some(part) = ahead.next_if(|part| part.to_ms <= reading.at_ms) {
+            if counts(part.kind) {
+                counted += part.to_ms - part.from_ms;
+            }
+        }
+        counted >= terms.required_ms.as_ms()
+    };
+    readings.iter().find(reached).map(|reading| reading.at_ms)
 }
 
 fn side(terms: &HoldTerms, gauge: Pressure) -> Option<Side> {
@@ -289,9 +295,9 @@ fn depth(terms: &HoldTerms, gauge: Pressure) -> i64 {
     (terms.low_pa.as_pa() - gauge.as_pa()).max(gauge.as_pa() - terms.high_pa.as_pa())
 }
 
-fn excursions(terms: &HoldTerms, readings: &[Reading], stretches: &[HoldStretch]) -> Result<Vec<Excursion>, Refused> {
+fn excursions(terms: &HoldTerms, readings: &[Reading], reached_at_ms: Option<i64>) -> Result<Vec<Excursion>, Refused> {
     let water = water_pressure(terms.head_um)?;
-    let judge = Judge { terms, stretches, water };
+    let judge = Judge { terms, reached_at_ms, water };
     let mut found = Vec::new();
     let mut start = 0;
     for run in readings.chunk_by(|a, b| side(terms, a.gauge_pa) == side(terms, b.gauge_pa)) {
@@ -306,7 +312,7 @@ fn excursions(terms: &HoldTerms, readings: &[Reading], stretches: &[HoldStretch]
 /// What a run of readings outside the window is judged by.
 struct Judge<'a> {
     terms: &'a HoldTerms,
-    stretches: &'a [HoldStretch],
+    reached_at_ms: Option<i64>,
     water: Pressure,
 }
 
@@ -336,7 +342,7 @@ impl Judge<'_> {
     }
 
     fn lost_the_wall(&self, reading: &Reading) -> bool {
-        let gelling = counted_up_to(self.stretches, reading.at_ms) < self.terms.required_ms.as_ms();
+        let gelling = self.reached_at_ms.is_none_or(|reached| reading.at_ms < reached);
         gelling && self.net(reading) < self.terms.least_net_pa
     }
 }
@@ -526,6 +532,14 @@ mod tests {
             let sum = found.counted_ms.as_ms() + found.not_witnessed_ms.as_ms() + found.outside_ms.as_ms();
             prop_assert_eq!(sum, whole);
             prop_assert!(found.stretches.windows(2).all(|pair| pair[0].to_ms == pair[1].from_ms));
+        }
+
+        #[test]
+        fn the_hold_is_reached_at_the_first_reading_that_makes_it_whole(readings in any_readings()) {
+            let required = terms().required_ms;
+            let whole = |count: usize| hold(&terms(), &readings[..count]).unwrap().counted_ms >= required;
+            let first = (1..=readings.len()).find(|count| whole(*count)).map(|count| readings[count - 1].at_ms);
+            prop_assert_eq!(hold(&terms(), &readings).unwrap().reached_at_ms, first);
         }
 
         #[test]
