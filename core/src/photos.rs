@@ -56,6 +56,11 @@ impl Fault {
     }
 }
 
+/// Returns the media type that the first bytes announce, or `None` if they are not of a photo.
+pub fn media_type(bytes: &[u8]) -> Option<&'static str> {
+    Format::of(bytes).map(Format::media_type)
+}
+
 /// Keeps a photo below the data folder `dir` as `photos/ab/abcdef….jpg` and returns when it is on the disk.
 ///
 /// The same photo again is fine. A file of that name whose bytes have changed is replaced by these.

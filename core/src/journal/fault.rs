@@ -89,4 +89,6 @@ pub enum Flaw {
     OwnSkipped,
     #[error("the entries before it are named twice or out of order")]
     Unsorted,
+    #[error("its bytes are whole but can't be read ({what})")]
+    Unreadable { what: String },
 }

@@ -5,6 +5,7 @@
 //! cut off or a rewrite of the whole: that is why every certificate prints and signs the head.
 
 mod chain;
+pub mod codec;
 mod fault;
 mod link;
 mod memory;
