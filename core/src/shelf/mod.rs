@@ -7,6 +7,7 @@ pub mod examples;
 pub mod method;
 pub mod people;
 pub mod sheets;
+pub mod state;
 
 use serde::{Deserialize, Serialize};
 
@@ -14,6 +15,7 @@ pub use contract::Contract;
 pub use method::Method;
 pub use people::{Person, Role};
 pub use sheets::{Instrument, PackerSheet, PatchSheet, ResinSheet};
+pub use state::{Document, DocumentKind, ShelfEvent, ShelfRecord, ShelfState};
 
 /// A value and where it was read: document, page, clause or label.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
