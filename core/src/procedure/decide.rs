@@ -20,6 +20,9 @@ use crate::units::Temperature;
 /// How far wall clock and boot clock may drift apart before it counts as set, in milliseconds.
 const CLOCK_SLACK_MS: i64 = 5_000;
 
+/// A tap that gets through this much later than it happened is a late tap; less is the way to the core.
+const LATE_TAP_MS: i64 = 30_000;
+
 /// The events that come of a command, or the rules that refuse it.
 pub type Decision = Result<Vec<Event>, Refusal>;
 
@@ -185,17 +188,19 @@ impl Step<'_> {
     /// A new attempt takes over what is about the site, and the test push if pipe and packer are unharmed.
     fn begin_attempt(&mut self, unharmed: bool) {
         let before = self.repair.last_attempt();
-        let carried = before
-            .into_iter()
-            .flat_map(|attempt| &attempt.answers)
-            .filter(|(_, answered)| answered.kind.stays_valid() && answered.answer.done())
-            .map(|(key, _)| key.clone())
-            .collect();
         let pushed = before.is_some_and(|attempt| {
             attempt.test_push.reached.is_some() && attempt.test_push.back.as_ref().is_some_and(|(_, sound)| *sound)
         });
+        let test_push = unharmed && pushed;
         let number = before.map_or(1, |attempt| attempt.n + 1);
-        self.record(Event::AttemptBegun { n: number, carried, test_push: unharmed && pushed });
+        let carried = before
+            .into_iter()
+            .flat_map(|attempt| &attempt.answers)
+            .filter(|(_, answered)| answered.answer.done())
+            .filter(|(_, answered)| answered.kind.stays_valid() || test_push && answered.stage == Stage::TestPush)
+            .map(|(key, _)| key.clone())
+            .collect();
+        self.record(Event::AttemptBegun { n: number, carried, test_push });
         self.record(Event::StageBegun { stage: Stage::Staging, ago_ms: 0 });
     }
 
@@ -235,7 +240,10 @@ impl Step<'_> {
             return refuse(Broken::bare(Rule::ForemanNeeded));
         }
         given(reason)?;
-        let values = self.values_of(rule, subject, around);
+        let Some(values) = self.values_of(rule, subject, around) else {
+            let what = "This rule does not stand in the way, so there is nothing to waive.";
+            return refuse(Broken::with(Rule::BadValue, &[("what", t(what))]));
+        };
         self.record(Event::Waived {
             rule,
             subject: subject.to_owned(),
@@ -247,7 +255,9 @@ impl Step<'_> {
     }
 
     /// Returns the values of a rule as it stands in the way now, so that the waiver says what was waived.
-    fn values_of(&self, rule: Rule, subject: &str, around: &Around) -> RuleValues {
+    ///
+    /// What a plan or temperatures would break that are not recorded yet is waived on the foreman's word.
+    fn values_of(&self, rule: Rule, subject: &str, around: &Around) -> Option<RuleValues> {
         let repair = &self.repair;
         let mut found: Vec<Broken> = [Ask::GoOn, Ask::Release, Ask::Judge { accept: true }]
             .into_iter()
@@ -255,12 +265,19 @@ impl Step<'_> {
             .collect();
         if let Some((plan, attempt)) = times::plan_and_attempt(repair) {
             found.extend(gate::findings(repair, plan, attempt));
+            found.extend(repair.open_departures().into_iter().map(|open| Broken {
+                rule: open.rule,
+                subject: open.subject.clone(),
+                values: open.values.clone(),
+            }));
             if let Some((_, temperatures)) = attempt.last_temperatures() {
                 found.extend(gate::gate(repair, Ask::SecondGo(temperatures), around));
             }
         }
         let same = |broken: &&Broken| broken.rule == rule && broken.subject == subject;
-        found.iter().find(same).map(|broken| broken.values.clone()).unwrap_or_default()
+        let unseen = rule.row().stage == Some(Stage::Planned) || rule == Rule::ClosureBeforeHoldEnd;
+        let values = found.iter().find(same).map(|broken| broken.values.clone());
+        values.or_else(|| unseen.then(RuleValues::new))
     }
 
     fn sign(
@@ -290,6 +307,11 @@ impl Step<'_> {
         };
         if self.repair.standing() != Standing::Underway {
             return refuse(gate::standing(&self.repair));
+        }
+        // While resin runs, what comes next may be answered at any moment; otherwise it has not happened yet.
+        let ahead = task.stage > self.repair.stage() && !self.repair.attempt().is_some_and(Attempt::resin_runs);
+        if ahead {
+            return refuse(Broken::with(Rule::OutOfOrder, &[("stage", t(self.repair.stage().word()))]));
         }
         sound(&task, answer)?;
         let late = self.repair.stage() > task.stage;
@@ -427,7 +449,7 @@ impl Step<'_> {
                 if let Some(late_ms) = times::late_by(plan, attempt, &at).filter(|late| *late > 0) {
                     doubts.push(Broken::with(Rule::LateInflation, &[("late_ms", n(late_ms))]));
                 }
-                if ago_ms > 0 {
+                if ago_ms >= LATE_TAP_MS {
                     let values = [("what", t("Target pressure")), ("ago_ms", n(ago_ms))];
                     broke = Some(Broken::with(Rule::LateTapInFavour, &values).about("target pressure"));
                 }

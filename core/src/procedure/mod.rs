@@ -12,6 +12,7 @@ pub mod happening;
 pub mod hold;
 pub mod line;
 pub mod plan;
+pub mod planning;
 pub mod repair;
 pub mod rules;
 pub mod stage;
@@ -25,3 +26,6 @@ pub use happening::Happening;
 pub use repair::{Attempt, Repair, Stamp, Standing};
 pub use rules::{Kind, Refusal, Rule};
 pub use stage::{Outcome, Stage};
+
+#[cfg(test)]
+mod tests;

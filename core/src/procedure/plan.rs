@@ -51,6 +51,8 @@ pub struct PlanChoice {
     pub marked_on_defect: bool,
     /// Centre of the patch, if not the centre of the defect.
     pub centre_um: Option<Length>,
+    /// Several patches overlap, because one is too short.
+    pub in_series: bool,
     pub seam_hour: u8,
     pub closures: Vec<Closure>,
 }

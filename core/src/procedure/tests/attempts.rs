@@ -1,0 +1,118 @@
+//! Attempts that fail, the next one, and the way to the certificate.
+
+use super::kit::World;
+use crate::procedure::apply::replay;
+use crate::procedure::command::Command;
+use crate::procedure::happening::Happening;
+use crate::procedure::repair::Standing;
+use crate::procedure::rules::Rule;
+use crate::procedure::stage::{Outcome, PatchPlace, Stage};
+
+fn end(outcome: Outcome) -> Command {
+    Command::EndAttempt { outcome, reasons: vec!["too slow".into()], in_pipe: "nothing".into() }
+}
+
+fn sign() -> Command {
+    Command::Sign { name: String::new(), statement: "I sign.".into(), strokes: vec![vec![(1, 1), (5, 5)]] }
+}
+
+#[test]
+fn a_discarded_patch_leads_to_a_second_attempt_that_keeps_what_is_about_the_site() {
+    let mut world = World::in_stage(Stage::WetOut);
+    world.join().after(35.0).report(Happening::PatchIs { place: PatchPlace::OnTable });
+    world.must(end(Outcome::Discarded));
+    assert_eq!(world.repair().standing(), Standing::Between);
+    world.must(Command::NewAttempt { pipe_unharmed: true, packer_unharmed: true });
+    let attempt = world.repair().attempt().unwrap();
+    assert_eq!((attempt.n, attempt.stage(), attempt.test_push.carried_from), (2, Stage::Staging, Some(1)));
+    let of = |stage| {
+        let answers = attempt.answers.iter().filter(move |(_, answered)| answered.stage == stage);
+        answers.map(|(key, _)| key.as_str()).collect::<Vec<_>>()
+    };
+    assert_eq!(of(Stage::Staging), ["diameter", "flow", "instruments", "permit", "suitability"]);
+    assert_eq!(of(Stage::TestPush), ["back", "dry_push", "mark_agrees", "obstacles"]);
+    assert_eq!(attempt.answers.len(), 9);
+    world.answer_all().must(Command::GoOn);
+    assert_eq!(world.repair().stage(), Stage::SleeveChange);
+}
+
+#[test]
+fn a_harmed_packer_is_pushed_dry_again() {
+    let mut world = World::in_stage(Stage::Hold);
+    world.report(Happening::Burst).must(end(Outcome::LeftInPipe));
+    world.must(Command::NewAttempt { pipe_unharmed: true, packer_unharmed: false });
+    world.answer_all().must(Command::GoOn);
+    assert_eq!(world.repair().stage(), Stage::TestPush);
+}
+
+#[test]
+fn a_report_before_the_first_stage_begins_an_attempt_rather_than_getting_lost() {
+    let mut world = World::planned();
+    world.report(Happening::Joined);
+    let attempt = world.repair().attempt().unwrap();
+    assert_eq!((attempt.n, attempt.stage()), (1, Stage::WetOut));
+    assert_eq!(attempt.doubts[0].rule, Rule::JoinedWithoutGo);
+}
+
+#[test]
+fn a_doubtful_attempt_is_accepted_only_when_the_foreman_has_decided_the_doubt() {
+    let mut world = World::in_stage(Stage::WetOut);
+    world.join().after(33.0).report(Happening::TargetReached { gauge_pa: super::kit::bar(1.3) });
+    world.hold_for(8).report(Happening::SampleFelt { hard: true }).must(Command::Release);
+    world.answer_all().must(Command::GoOn);
+    for stage in Stage::ALL {
+        world.answer_stage(stage);
+    }
+    let accept = || Command::Judge { accept: true, reasons: vec![] };
+    world.by("ekdal").refuses(accept(), Rule::ForemanNeeded);
+    world.by("varga").refuses(accept(), Rule::LateInflation);
+    world.must(Command::Waive {
+        rule: Rule::LateInflation,
+        subject: "doubt".into(),
+        reason: "full turn shows no lift".into(),
+        foreman: "varga".into(),
+    });
+    world.must(accept());
+    assert_eq!(world.repair().standing(), Standing::Complete);
+}
+
+#[test]
+fn the_certificate_needs_both_signatures() {
+    let mut world = World::accepted();
+    let issue = || Command::Issue { number: "K3F-0001".into() };
+    world.refuses(issue(), Rule::SignatureMissing);
+    world.by("ekdal").must(sign());
+    world.refuses(issue(), Rule::SignatureMissing);
+    world.by("varga").must(sign()).must(issue());
+    assert_eq!(world.repair().issued.as_ref().unwrap().number, "K3F-0001");
+    world.refuses(Command::NewAttempt { pipe_unharmed: true, packer_unharmed: true }, Rule::StageOrder);
+}
+
+#[test]
+fn an_empty_drawing_is_no_signature() {
+    let mut world = World::accepted();
+    let empty = Command::Sign { name: String::new(), statement: "I sign.".into(), strokes: vec![vec![(1, 1)]] };
+    world.refuses(empty, Rule::SignatureEmpty);
+}
+
+#[test]
+fn a_rehearsal_never_gets_the_number_of_a_record() {
+    let mut world = World::accepted();
+    world.by("ekdal").must(sign()).by("varga").must(sign());
+    world.repair.as_mut().unwrap().rehearsal = true;
+    world.refuses(Command::Issue { number: "K3F-0001".into() }, Rule::RehearsalOnly);
+    world.must(Command::Issue { number: "REHEARSAL K3F-R001".into() });
+}
+
+#[test]
+fn a_missing_owner_key_of_the_pipe_stops_the_signature() {
+    let mut world = World::accepted();
+    world.repair.as_mut().unwrap().line.asset.clear();
+    world.refuses(sign(), Rule::NotCertain);
+}
+
+#[test]
+fn replay_gives_the_repair_as_it_stood() {
+    let world = World::accepted();
+    assert_eq!(replay(&world.records).as_ref(), Some(world.repair()));
+}

@@ -1,0 +1,8 @@
+//! The rules, told as given, when, then.
+
+mod attempts;
+mod kit;
+mod matrix;
+mod random;
+mod resin;
+mod street;
