@@ -7,6 +7,7 @@
 //! The same content gives the same bytes: no clock, no random number, no setting of the machine takes part.
 
 pub mod content;
+pub mod derive;
 pub mod display;
 pub mod fonts;
 pub mod jpeg;
@@ -15,6 +16,7 @@ pub mod pdf;
 pub mod photo_copy;
 
 pub use content::Content;
+pub use derive::{ChainFacts, derive};
 
 /// Why no PDF could be made.
 #[derive(Debug, thiserror::Error)]

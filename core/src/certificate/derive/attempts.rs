@@ -1,0 +1,133 @@
+//! The other attempts, and the corrections: nothing of them is overwritten.
+
+use super::{Case, reasons, when, words};
+use crate::certificate::content::{Attempt as Row, Correction};
+use crate::procedure::decide;
+use crate::procedure::repair::Attempt;
+use crate::procedure::stage::{Outcome, PatchPlace};
+use crate::procedure::times;
+use crate::shelf::method::TaskKind;
+use crate::units::Mass;
+
+/// Returns every attempt but the paper's, in order.
+pub fn attempts(case: &Case) -> Vec<Row> {
+    let others = case.repair.attempts.iter().filter(|attempt| attempt.n != case.n());
+    others
+        .map(|attempt| Row {
+            number: attempt.n,
+            span: span(case, attempt),
+            what: what(case, attempt),
+            patch_where: patch_where(case, attempt),
+            in_pipe: in_pipe(case, attempt),
+            outcome: outcome(case, attempt),
+        })
+        .collect()
+}
+
+fn span(case: &Case, attempt: &Attempt) -> String {
+    let begun = attempt.spans.first().map(|span| case.clock.minute(span.begun.moment.at_ms));
+    let ended = attempt.ended.as_ref().map(|ended| case.clock.minute(ended.at.moment.at_ms));
+    format!("{}–{}", begun.unwrap_or_else(|| "not begun".into()), ended.unwrap_or_else(|| "not ended".into()))
+}
+
+fn what(case: &Case, attempt: &Attempt) -> String {
+    let reasons = attempt.ended.iter().flat_map(|ended| &ended.reasons);
+    let why = words::joined(reasons.map(|reason| words::bare(reason).to_owned()), "; ");
+    let why = words::stopped(&words::capital(words::or(&why, "no reason was written")));
+    words::joined(
+        [why, resin_time(case, attempt), troubles(case, attempt), doubts(attempt), material(case, attempt)],
+        " ",
+    )
+}
+
+fn resin_time(case: &Case, attempt: &Attempt) -> String {
+    let Some(joined) = &attempt.joined else { return "The parts were never joined.".into() };
+    let at = joined.moment.at_ms;
+    let over = case.plan.and_then(|plan| times::working_time(plan, attempt));
+    let over = over.map(|working| format!(", working time over {}", case.clock.second(at + working.as_ms())));
+    let target = attempt
+        .target
+        .as_ref()
+        .map(|target| format!(", target pressure {}", case.clock.second(target.at.moment.at_ms)));
+    format!("Parts joined {}{}{}.", case.clock.second(at), over.unwrap_or_default(), target.unwrap_or_default())
+}
+
+fn troubles(case: &Case, attempt: &Attempt) -> String {
+    let each = attempt.troubles.iter().map(|(at, happening)| {
+        let who = when::by(case.people, &case.clock, at);
+        format!("{} ({who})", words::capital(decide::words(happening)))
+    });
+    words::stopped(&words::joined(each, "; "))
+}
+
+fn doubts(attempt: &Attempt) -> String {
+    let each = attempt.doubts.iter().map(|doubt| super::departures::says(doubt.rule, &doubt.values));
+    words::joined(each, " ")
+}
+
+/// Returns what became of patch and resin, by the lots of that attempt.
+fn material(case: &Case, attempt: &Attempt) -> String {
+    if attempt.joined.is_none() || attempt.outcome() != Some(Outcome::Discarded) {
+        return String::new();
+    }
+    let lots = attempt.answer(TaskKind::Lots).map(|lots| &lots.answer);
+    let lot = |key| lots.and_then(|lots| lots.text(key)).unwrap_or("not recorded");
+    let used = attempt.answer(TaskKind::PartsUsed).map(|used| &used.answer);
+    let weighed = used.and_then(|used| Some(used.number("mass_a_mg")? + used.number("mass_b_mg")?)).map(Mass::from_mg);
+    let planned = case.plan.map(|plan| format!("{} of resin as planned", words::grams(plan.computed.batch_mg)));
+    let mass = weighed.map(|mass| format!("{} of resin", words::grams(mass))).or(planned);
+    format!(
+        "Patch (lot {}) and {} (lots {}, {}) thrown away.",
+        lot("lot_patch"),
+        mass.unwrap_or_else(|| "the resin".into()),
+        lot("lot_a"),
+        lot("lot_b"),
+    )
+}
+
+fn patch_where(case: &Case, attempt: &Attempt) -> String {
+    match &attempt.place {
+        Some((at, place)) => {
+            let place = match place {
+                PatchPlace::OnTable => "On the table, not yet in the pipe",
+                PatchPlace::InPipe => "In the pipe, not expanded",
+                PatchPlace::TouchingWall => "Touching the wall",
+                PatchPlace::Stuck => "Stuck",
+            };
+            format!("{place}. {}", case.by(at))
+        }
+        None if attempt.joined.is_none() => "Not asked: the parts were not joined".into(),
+        None => "Nobody said".into(),
+    }
+}
+
+fn in_pipe(case: &Case, attempt: &Attempt) -> String {
+    match attempt.ended.as_ref().map(|ended| (ended, ended.in_pipe.trim())) {
+        None => "Not ended".into(),
+        Some((_, "")) => "Nobody said".into(),
+        Some((ended, said)) => format!("{} {}", words::stopped(&words::capital(said)), case.by(&ended.at)),
+    }
+}
+
+fn outcome(case: &Case, attempt: &Attempt) -> String {
+    attempt.ended.as_ref().map_or_else(
+        || "Not ended".into(),
+        |ended| format!("{}. {}", reasons::outcome(ended.outcome), case.by(&ended.at)),
+    )
+}
+
+/// Returns the corrections of every attempt, in the order in which they were made.
+pub fn corrections(case: &Case) -> Vec<Correction> {
+    let attempt = |n: u32| if n == case.n() { String::new() } else { format!(" (attempt {n})") };
+    case.repair
+        .corrections
+        .iter()
+        .map(|one| Correction {
+            value: format!("{}{}", one.label, attempt(one.attempt)),
+            old: one.old.clone(),
+            new: one.new.clone(),
+            reason: one.reason.clone(),
+            by: case.by(&one.at),
+        })
+        .collect()
+}

@@ -1,0 +1,151 @@
+//! The place: errors, cover on both sides, rods, bare ends, packer and patch in the pipe.
+
+use super::super::{Case, place, tasks, words};
+use super::{Margin, limited, row, sourced};
+use crate::certificate::content::Check;
+use crate::procedure::plan::{Plan, ReadingPointKind, WayIn};
+use crate::shelf::method::TaskKind;
+use crate::units::Length;
+
+/// Returns the rows about where the patch lies and what it lies on.
+pub fn rows(case: &Case) -> Vec<Check> {
+    let Some((plan, _)) = case.work() else { return vec![] };
+    let mut found = vec![errors(plan)];
+    found.extend(covers(case, plan));
+    found.push(mark(case, plan));
+    found.push(bare_ends(case, plan));
+    found.extend(fits(case, plan));
+    found.push(viewed(case, plan));
+    found
+}
+
+fn errors(plan: &Plan) -> Check {
+    let errors = &plan.computed.cover.errors;
+    let formula = words::joined(errors.iter().map(|error| format!("{} ({})", error.what, error.source)), " + ");
+    let inputs = words::joined(errors.iter().map(|error| words::mm_bare(error.um)), " + ");
+    let sum = words::mm(place::errors(plan));
+    row("Errors at the defect", words::or(&formula, "none counted").into(), format!("{inputs} mm"), sum)
+}
+
+fn covers(case: &Case, plan: &Plan) -> Vec<Check> {
+    let required = plan.computed.cover.required_um;
+    let limit = format!("≥ {}", words::mm(required));
+    let source = &plan.contract.cover_least_um.source;
+    let formula = |sign: &str| sourced(&format!("(patch − defect) / 2 {sign} offset − errors"), source);
+    let both = [("Cover upstream", "−", true), ("Cover downstream", "+", false)];
+    let shift = case.attempt.and_then(|attempt| place::shift(plan, attempt)).filter(|_| case.patch_was_set());
+    let Some(shift) = shift else {
+        let why = "no patch was set, or nobody said where".to_owned();
+        let none = |name: &str, sign: &str| row(name, formula(sign), why.clone(), "not known".into());
+        return both
+            .map(|(name, sign, _)| limited(none(name, sign), limit.clone(), Margin::Unknown(String::new())))
+            .into();
+    };
+    let (upstream, downstream) = place::sides(plan, shift);
+    both.map(|(name, sign, up)| {
+        let cover = if up { upstream } else { downstream };
+        let result = format!("{} mm", words::exact(words::mm_down(cover), 1, 0));
+        let left = Length::from_um(cover.as_um() - required.as_um());
+        limited(row(name, formula(sign), inputs(case, plan, shift, up), result), limit.clone(), Margin::of_length(left))
+    })
+    .into()
+}
+
+/// Returns `(600 − 280) / 2 + 3 − 29`, in millimetres.
+fn inputs(case: &Case, plan: &Plan, shift: i64, up: bool) -> String {
+    let patch =
+        plan.computed.patches.first().map(|patch| patch.to_um.as_um() - patch.from_um.as_um()).unwrap_or_default();
+    let planned = plan.computed.patches.first().map_or(0, |patch| patch.centre().as_um());
+    let defect = &case.repair.defect;
+    let offset = planned + shift - defect.centre().as_um();
+    let signed = if up { -offset } else { offset };
+    let mm = |um: i64| words::mm_bare(Length::from_um(um));
+    let sign = if signed < 0 { "−" } else { "+" };
+    let errors = mm(place::errors(plan).as_um());
+    format!("({} − {}) / 2 {sign} {} − {errors}", mm(patch), words::mm_bare(defect.length()), mm(signed.abs()))
+}
+
+fn mark(case: &Case, plan: &Plan) -> Check {
+    let (choice, mark) = (&plan.choice, &plan.computed.mark);
+    let point = match choice.reading_point.kind {
+        ReadingPointKind::PipeMouth => "the mouth of the pipe",
+        ReadingPointKind::CleanoutCap => "the cap of the cleanout",
+    };
+    let node = match choice.from_node {
+        crate::procedure::plan::FromNode::Upstream => &case.repair.line.upstream.name,
+        crate::procedure::plan::FromNode::Downstream => &case.repair.line.downstream.name,
+    };
+    let path = format!("path {} m", words::metres_mm(mark.path_um));
+    match choice.way_in {
+        WayIn::Rods => row(
+            "Rods and mark",
+            format!("whole rods = ⌊path / rod⌋, mark at the remainder; path from {point} in {node}"),
+            format!("{path}; rod {} m", words::metres(choice.rod_um)),
+            format!("{} + {}", mark.whole_rods, words::mm(mark.remainder_um)),
+        ),
+        WayIn::Rope | WayIn::Hose => {
+            let on = if choice.way_in == WayIn::Rope { "rope" } else { "hose" };
+            let formula = format!("mark on the {on} = path from {point} in {node} to the patch centre");
+            row("Mark", formula, path, format!("{} m", words::metres_mm(mark.path_um)))
+        }
+    }
+}
+
+fn bare_ends(case: &Case, plan: &Plan) -> Check {
+    let (least, tolerance) = (&plan.patch.bare_end_least_um, &plan.patch.bare_end_tolerance_um);
+    let formula = sourced("shorter end; difference of both", &least.source);
+    let limit = format!("≥ {}; ≤ {}", words::mm(least.value), words::mm(tolerance.value));
+    let ends = tasks::done(case, TaskKind::BareEnds).map(|answered| &answered.answer);
+    let Some((front, rear)) = ends.and_then(|ends| ends.number("front_um").zip(ends.number("rear_um"))) else {
+        let none = row("Bare ends", formula, String::new(), tasks::why_not(case, TaskKind::BareEnds));
+        return limited(none, limit, Margin::Unknown(String::new()));
+    };
+    let mm = |um: i64| words::mm(Length::from_um(um));
+    let (shorter, difference) = (front.min(rear), (front - rear).abs());
+    let (spare, even) = (shorter - least.value.as_um(), tolerance.value.as_um() - difference);
+    let margin = match (spare < 0, even < 0) {
+        (false, false) => Margin::Left(format!("{}; {}", mm(spare), mm(even))),
+        (true, false) => Margin::Fails(mm(-spare)),
+        (false, true) => Margin::Fails(mm(-even)),
+        (true, true) => Margin::Fails(format!("{}; {}", mm(-spare), mm(-even))),
+    };
+    let result = format!("{}; {}", mm(shorter), mm(difference));
+    limited(row("Bare ends", formula, format!("{}, {}", mm(front), mm(rear)), result), limit, margin)
+}
+
+fn fits(case: &Case, plan: &Plan) -> [Check; 2] {
+    let packer = (plan.packer.diameter_least_um.value, plan.packer.diameter_most_um.value);
+    let patch = (plan.patch.diameter_least_um, plan.patch.diameter_most_um);
+    [
+        fit(case, "Packer fits", "packer", packer, &plan.packer.diameter_most_um.source),
+        fit(case, "Patch fits", "patch", patch, &plan.patch.name),
+    ]
+}
+
+fn fit(case: &Case, name: &str, what: &str, (least, most): (Length, Length), source: &str) -> Check {
+    let formula = sourced(&format!("measured ID inside the range of the {what}"), source);
+    let limit = format!("{} to {}", words::mm_bare(least), words::mm(most));
+    let Some((narrow, wide)) = place::inside(case) else {
+        let none = row(name, formula, "not measured".into(), "not known".into());
+        return limited(none, limit, Margin::Unknown(String::new()));
+    };
+    let left = Length::from_um((most.as_um() - wide.as_um()).min(narrow.as_um() - least.as_um()));
+    let result = if left.as_um() < 0 { "outside" } else { "inside" };
+    let inputs = format!("{} to {}", words::mm_bare(narrow), words::mm(wide));
+    limited(row(name, formula, inputs, result.into()), limit, Margin::of_length(left))
+}
+
+fn viewed(case: &Case, plan: &Plan) -> Check {
+    let age = &plan.contract.cleaning_age_ms;
+    let formula = sourced("viewed again − cleaned", &age.source);
+    let limit = format!("≤ {}", words::lasting(age.value));
+    let at = |kind| tasks::done(case, kind).and_then(|answered| answered.answer.number("at_ms"));
+    let Some((cleaned, viewed)) = at(TaskKind::Cleaned).zip(at(TaskKind::ViewedAgain)) else {
+        let none = row("Clean pipe", formula, "not recorded".into(), "not known".into());
+        return limited(none, limit, Margin::Unknown(String::new()));
+    };
+    let lasted = crate::units::Span::from_ms(viewed - cleaned);
+    let left = crate::units::Span::from_ms(age.value.as_ms() - lasted.as_ms());
+    let inputs = format!("{}, {}", case.clock.minute(cleaned), case.clock.minute(viewed));
+    limited(row("Clean pipe", formula, inputs, words::lasting(words::up_s(lasted))), limit, Margin::of_span(left))
+}

@@ -1,0 +1,100 @@
+//! The pressure: both limits of the window, and the net pressure on the wall.
+
+use super::super::{Case, hold, words};
+use super::{Margin, limited, row};
+use crate::certificate::content::Check;
+use crate::checks::pressure_window::WATER_BAR_PER_M;
+use crate::procedure::plan::Plan;
+use crate::units::Pressure;
+
+/// Returns the rows about the pressure of the hold; empty where there was none.
+pub fn rows(case: &Case) -> Vec<Check> {
+    let (Some((plan, _)), Some(state)) = (case.work(), case.hold.as_ref()) else { return vec![] };
+    let Some((lowest, counted, highest)) = hold::extremes(state) else { return vec![] };
+    vec![lower(plan, lowest, counted), upper(plan, highest), net(plan, lowest)]
+}
+
+fn less(a: Pressure, b: Pressure) -> Pressure {
+    Pressure::from_pa(a.as_pa() - b.as_pa())
+}
+
+fn lower(plan: &Plan, lowest: Pressure, counted: Option<Pressure>) -> Check {
+    let (window, patch) = (&plan.computed.window, &plan.patch);
+    let formula =
+        format!("max(least gauge, least net + {WATER_BAR_PER_M} bar/m × head). {}", patch.gauge_least_pa.source);
+    let inputs = format!(
+        "{}; {} + {} bar",
+        words::bar_bare(patch.gauge_least_pa.value),
+        words::bar_bare(window.net_least_pa),
+        // Up to the millibar: the water is never made lighter.
+        words::exact(-(-window.water_pa.as_pa()).div_euclid(100), 1_000, 3),
+    );
+    let inside = counted.map_or_else(|| "none counted".into(), |gauge| format!("counted {}", words::bar_bare(gauge)));
+    let result = format!("min {}; {inside}", words::bar(lowest));
+    let margin = match counted {
+        Some(gauge) => Margin::Left(format!("{} counted", words::bar(less(gauge, window.lower_pa)))),
+        None => Margin::Unknown("nothing counted".into()),
+    };
+    limited(row("Window, lower limit", formula, inputs, result), format!("≥ {}", words::bar(window.lower_pa)), margin)
+}
+
+fn upper(plan: &Plan, highest: Pressure) -> Check {
+    let window = &plan.computed.window;
+    let limits = limits(plan);
+    let names = words::joined(limits.iter().map(|limit| limit.name.clone()), ", ");
+    let mut sources: Vec<String> = limits.iter().map(|limit| limit.source.clone()).collect();
+    sources.dedup();
+    let inputs = words::joined(limits.iter().map(|limit| words::bar_bare(limit.most)), ", ");
+    let margin = if highest <= window.upper_pa {
+        Margin::Left(words::bar(less(window.upper_pa, highest)))
+    } else {
+        // Such a reading fails nothing: its minutes don't count.
+        Margin::Unknown(format!("−{}, not counted", words::bar(less(highest, window.upper_pa))))
+    };
+    let formula = format!("min({names}). {}", sources.join("; "));
+    let result = row("Window, upper limit", formula, format!("{inputs} bar"), format!("max {}", words::bar(highest)));
+    limited(result, format!("≤ {}", words::bar(window.upper_pa)), margin)
+}
+
+struct Limit {
+    name: String,
+    most: Pressure,
+    source: String,
+}
+
+fn limits(plan: &Plan) -> Vec<Limit> {
+    let wide = plan.choice.diameter_most_um;
+    let packer = plan.packer.pressure_most.iter().find(|row| row.diameter_um >= wide).map(|row| Limit {
+        name: format!("packer up to {}", words::mm(row.diameter_um)),
+        most: row.most_pa,
+        source: row.source.clone(),
+    });
+    let sourced = |name: &str, limit: &crate::shelf::Sourced<Pressure>| Limit {
+        name: name.into(),
+        most: limit.value,
+        source: limit.source.clone(),
+    };
+    let contract = &plan.contract;
+    packer
+        .into_iter()
+        .chain([sourced("patch", &plan.patch.pressure_most_pa)])
+        .chain(contract.host_pipe_most_pa.as_ref().map(|limit| sourced("host pipe", limit)))
+        .chain(contract.pressure_most_pa.as_ref().map(|limit| sourced("contract", limit)))
+        .collect()
+}
+
+fn net(plan: &Plan, lowest: Pressure) -> Check {
+    let window = &plan.computed.window;
+    let net = less(lowest, window.water_pa);
+    let formula =
+        format!("lowest reading − {WATER_BAR_PER_M} bar/m × head above the invert. {}", plan.patch.net_least_pa.source);
+    let left = less(net, window.net_least_pa);
+    let margin = if left.as_pa() >= 0 {
+        Margin::Left(words::bar_down(left))
+    } else {
+        Margin::Fails(words::bar_up(Pressure::from_pa(-left.as_pa())))
+    };
+    let inputs = format!("{}, {} m", words::bar(lowest), words::metres(plan.choice.head_um));
+    let result = row("Net pressure", formula, inputs, words::bar_down(net));
+    limited(result, format!("≥ {}", words::bar(window.net_least_pa)), margin)
+}

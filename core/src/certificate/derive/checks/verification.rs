@@ -1,0 +1,58 @@
+//! The verification: fold height, and how far each covered lateral is open again.
+
+use super::super::{Case, departures, place, sheets, tasks, words};
+use super::{Margin, limited, row, sourced};
+use crate::certificate::content::Check;
+use crate::procedure::plan::Plan;
+use crate::procedure::rules::Rule;
+use crate::shelf::method::TaskKind;
+use crate::units::Length;
+
+/// Returns the rows about what the camera saw.
+pub fn rows(case: &Case) -> Vec<Check> {
+    let Some((plan, attempt)) = case.work() else { return vec![] };
+    if !case.patch_was_set() {
+        return vec![];
+    }
+    let covered = place::covered(case.repair, plan, attempt);
+    let laterals = covered.into_iter().filter_map(|index| lateral(case, plan, index));
+    std::iter::once(fold(case, plan)).chain(laterals).collect()
+}
+
+fn fold(case: &Case, plan: &Plan) -> Check {
+    let nominal = case.repair.line.height_um;
+    let limit = plan.contract.fold_limit.value.height(nominal);
+    let formula = sourced(&sheets::fold(plan.contract.fold_limit.value), &plan.contract.fold_limit.source);
+    let inputs = format!("DN {}", place::dn(nominal));
+    let limited_to = format!("≤ {}", words::mm(limit));
+    let height = tasks::done(case, TaskKind::Folds).and_then(|folds| folds.answer.number("height_um"));
+    let Some(height) = height.map(Length::from_um) else {
+        let none = row("Fold height", formula, inputs, tasks::why_not(case, TaskKind::Folds));
+        return limited(none, limited_to, Margin::Unknown(String::new()));
+    };
+    let left = Length::from_um(limit.as_um() - height.as_um());
+    limited(row("Fold height", formula, inputs, words::mm(height)), limited_to, Margin::of_length(left))
+}
+
+fn lateral(case: &Case, plan: &Plan, index: usize) -> Option<Check> {
+    let lateral = case.repair.line.laterals.get(index)?;
+    let (least, most) = (&plan.contract.lateral_open_least_pct, plan.contract.lateral_open_most_pct.value);
+    let name = format!("Lateral {} m", words::metres(lateral.station_um));
+    let formula = sourced("open area / bore, by eye on the camera", &least.source);
+    let inputs = format!("DN {}, {} o’clock", place::dn(lateral.diameter_um), lateral.clock);
+    let limit = format!("{} to {most} %", least.value);
+    let opened = case.attempt?.laterals.iter().rev().find(|opened| opened.lateral == index);
+    let Some(open) = opened.map(|opened| opened.open_pct) else {
+        let none = row(&name, formula, inputs, "not opened".into());
+        return Some(Check { fails: true, ..limited(none, limit, Margin::Unknown("FAILS: not opened".into())) });
+    };
+    let (above, below) = (open - least.value, most - open);
+    let margin = if above >= 0 && below >= 0 {
+        Margin::Left(format!("{above} %; {below} %"))
+    } else {
+        let waived = departures::label(case, Rule::LateralOpening, &format!("lateral {index}"));
+        let waived = waived.map(|label| format!(": {label}")).unwrap_or_default();
+        Margin::Fails(format!("{} %{waived}", above.min(below).abs()))
+    };
+    Some(limited(row(&name, formula, inputs, format!("{open} %")), limit, margin))
+}

@@ -1,0 +1,167 @@
+//! What the verification found, with the evidence for each.
+
+use super::{Case, departures, missing, tasks, words};
+use crate::certificate::content::Finding;
+use crate::procedure::answer::Answer;
+use crate::procedure::repair::{Answered, Photo};
+use crate::procedure::rules::{Broken, Rule};
+use crate::procedure::stage::Stage;
+use crate::shelf::method::TaskKind;
+use crate::units::Length;
+
+/// Returns the findings in the order of the verification; empty without an attempt.
+pub fn findings(case: &Case) -> Vec<Finding> {
+    if case.work().is_none() {
+        return vec![];
+    }
+    let mut found = vec![
+        of_task(case, "Folds", TaskKind::Folds, &[Rule::FoldHigh], folds),
+        of_task(case, "Edges", TaskKind::Edges, &[Rule::EdgeLifted], edges),
+        of_task(case, "Surface", TaskKind::Surface, &[Rule::SurfaceNotSound], said),
+        of_task(case, "Infiltration", TaskKind::Infiltration, &[Rule::WaterComes], infiltration),
+    ];
+    found.extend([sample(case), laterals(case), tightness(case)]);
+    found.push(of_task(case, "All back", TaskKind::AllBack, &[Rule::PulledByRods, Rule::LeftBehind], said));
+    found.push(of_task(case, "Waste", TaskKind::Waste, &[], said));
+    found.push(of_task(case, "Flow", TaskKind::FlowRestored, &[], said));
+    found
+}
+
+type Words = fn(&Case, &Answered) -> String;
+
+fn of_task(case: &Case, what: &str, kind: TaskKind, rules: &[Rule], in_words: Words) -> Finding {
+    let Some(answered) = tasks::done(case, kind) else {
+        return finding(what, tasks::why_not(case, kind), String::new(), None);
+    };
+    let photos = if answered.stage == Stage::Verification { photo_numbers(case) } else { String::new() };
+    let evidence = words::joined([photos, case.by(&answered.at)], "; ");
+    finding(what, in_words(case, answered), evidence, broken(case, rules))
+}
+
+fn finding(what: &str, found: String, evidence: String, broken: Option<Broken>) -> Finding {
+    let outside = broken.is_some();
+    let found = match broken {
+        Some(broken) => format!("OUTSIDE: {} {found}", departures::says(broken.rule, &broken.values)),
+        None => found,
+    };
+    Finding { what: what.into(), found, evidence, outside }
+}
+
+/// Returns the first of these rules that the record breaks, waived or not.
+fn broken(case: &Case, rules: &[Rule]) -> Option<Broken> {
+    let (plan, attempt) = case.work()?;
+    missing::stands(case.repair, plan, attempt).into_iter().find(|broken| rules.contains(&broken.rule))
+}
+
+fn said(case: &Case, answered: &Answered) -> String {
+    let said = tasks::values(case, answered.kind, &answered.answer);
+    words::or(&said, "done").to_owned()
+}
+
+fn folds(case: &Case, answered: &Answered) -> String {
+    let limit = case.plan.map(|plan| plan.contract.fold_limit.value.height(case.repair.line.height_um));
+    let limit = limit.map(|limit| format!("; limit {}", words::mm(limit))).unwrap_or_default();
+    match answered.answer.number("height_um") {
+        Some(0) => format!("none{limit}"),
+        Some(height) => {
+            let hour = answered.answer.number("hour").map(|hour| format!(" at {hour} o’clock")).unwrap_or_default();
+            let place = answered.answer.text("where").map(|place| format!(", {place}")).unwrap_or_default();
+            format!("highest {}{hour}{place}{limit}", words::mm(Length::from_um(height)))
+        }
+        None => "height not recorded".into(),
+    }
+}
+
+fn edges(case: &Case, answered: &Answered) -> String {
+    let bonded = |key| answered.answer.text(key) == Some("bonded");
+    if bonded("upstream") && bonded("downstream") { "both bonded all round".into() } else { said(case, answered) }
+}
+
+fn infiltration(case: &Case, answered: &Answered) -> String {
+    let head =
+        case.plan.map(|plan| format!("; head above the invert {} m, as planned", words::metres(plan.choice.head_um)));
+    format!("{}{}", said(case, answered), head.unwrap_or_default())
+}
+
+fn sample(case: &Case) -> Finding {
+    match case.attempt.and_then(|attempt| attempt.sample.last()) {
+        None => finding("Sample", "nobody felt one".into(), String::new(), None),
+        Some((at, hard)) => {
+            let felt = if *hard { "hard" } else { "SOFT" };
+            let found = format!("from the manhole: {felt}; soft would forbid release, hard alone proves nothing");
+            finding("Sample", found, case.by(at), None)
+        }
+    }
+}
+
+fn laterals(case: &Case) -> Finding {
+    let Some((plan, attempt)) = case.work() else { return finding("Laterals", "none".into(), String::new(), None) };
+    let covered = super::place::covered(case.repair, plan, attempt);
+    if covered.is_empty() {
+        return finding("Laterals", "none under the patch".into(), String::new(), None);
+    }
+    let each = covered.iter().map(|index| lateral(case, *index));
+    let cure = super::stages::full_cure(case, plan, attempt);
+    let cure = cure.map(|at_ms| format!("; full cure {}", case.clock.second(at_ms))).unwrap_or_default();
+    let found = format!("{} covered: {}{cure}", covered.len(), words::joined(each, "; "));
+    let rules = [Rule::LateralCovered, Rule::LateralOpening, Rule::LateralCutEarly, Rule::CouponMissing];
+    let evidence = attempt.laterals.last().map(|opened| case.by(&opened.at));
+    let evidence = words::joined([photo_numbers(case)].into_iter().chain(evidence), "; ");
+    finding("Laterals", found, evidence, broken(case, &rules))
+}
+
+fn lateral(case: &Case, index: usize) -> String {
+    let station = case.repair.line.laterals.get(index).map(|lateral| words::metres(lateral.station_um));
+    let station = station.unwrap_or_else(|| "at an unknown place".into());
+    let opened = case.attempt.and_then(|attempt| attempt.laterals.iter().rev().find(|opened| opened.lateral == index));
+    match opened {
+        None => format!("{station} m NOT OPENED"),
+        Some(opened) => {
+            let coupon = if opened.coupon { "coupon out" } else { "coupon NOT out" };
+            let at = case.clock.minute(opened.at.moment.at_ms);
+            format!("{station} m open to {} %, cut {at}, {coupon}", opened.open_pct)
+        }
+    }
+}
+
+fn tightness(case: &Case) -> Finding {
+    let Some((plan, attempt)) = case.work() else {
+        return finding("Air or water test", "none".into(), String::new(), None);
+    };
+    let rules = [Rule::NotTight, Rule::TestedEarly, Rule::TightnessMissing];
+    match &attempt.tightness {
+        Some((at, tight, method)) => {
+            let result = if *tight { "tight" } else { "NOT tight" };
+            let values = tasks::done(case, TaskKind::Tightness).and_then(|test| test.answer.text("values"));
+            let values = values.map(|values| format!("; {values}")).unwrap_or_default();
+            let found = format!("{result}, by {}{values}", words::or(method, "a method that nobody named"));
+            finding("Air or water test", found, case.by(at), broken(case, &rules))
+        }
+        None => {
+            let asked = &plan.contract.tightness_test;
+            let found = match (asked.value, attempt.answer(TaskKind::Tightness).map(|answered| &answered.answer)) {
+                (_, Some(Answer::DoesNotApply { because })) => format!("none, because {}", words::bare(because)),
+                (true, _) => "none, though the contract asks for it".into(),
+                (false, _) => format!("none: not asked ({})", asked.source),
+            };
+            finding("Air or water test", found, String::new(), broken(case, &rules))
+        }
+    }
+}
+
+/// Returns the numbers of the verification's photos, as the page counts them.
+fn photo_numbers(case: &Case) -> String {
+    let of_verification = |photo: &&Photo| photo.stage == Stage::Verification && photo.attempt == case.n();
+    let all = super::photos::in_order(case);
+    let numbers: Vec<String> = all
+        .iter()
+        .enumerate()
+        .filter(|(_, photo)| of_verification(photo))
+        .map(|(index, _)| (index + 1).to_string())
+        .collect();
+    match numbers.len() {
+        0 => "no photo".into(),
+        1 => format!("photo {}", numbers.join("")),
+        _ => format!("photos {}", numbers.join(", ")),
+    }
+}

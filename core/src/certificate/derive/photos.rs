@@ -1,0 +1,53 @@
+//! The photos: their facts, and a reduced copy of those whose original is at hand.
+
+use sha2::{Digest, Sha256};
+
+use super::{Case, identity};
+use crate::certificate::content::{Known, Photo, PhotoCopy};
+
+use crate::procedure::repair;
+
+/// Returns the photos of every attempt, oldest first.
+pub fn photos(case: &Case, original: &dyn Fn(&str) -> Option<Vec<u8>>) -> Vec<Photo> {
+    in_order(case).into_iter().map(|photo| one(case, photo, original)).collect()
+}
+
+/// Returns the photos in the order in which the pages count them.
+pub fn in_order<'a>(case: &Case<'a>) -> Vec<&'a repair::Photo> {
+    let mut photos: Vec<_> = case.repair.photos.iter().collect();
+    photos.sort_by_key(|photo| photo.at.moment.at_ms);
+    photos
+}
+
+fn one(case: &Case, photo: &repair::Photo, original: &dyn Fn(&str) -> Option<Vec<u8>>) -> Photo {
+    Photo {
+        title: title(case, photo),
+        stage: photo.stage.word().into(),
+        at_ms: photo.at.moment.at_ms,
+        position: identity::shown(&photo.at.position),
+        original_sha256: photo.sha256.clone(),
+        bundle: None,
+        copy: copy(photo, original).map_or_else(Known::Absent, Known::Known),
+    }
+}
+
+fn title(case: &Case, photo: &repair::Photo) -> String {
+    let asked = case.repair.contract.photos.iter().find(|rule| rule.key == photo.key && !photo.key.is_empty());
+    let written = Some(photo.label.trim()).filter(|label| !label.is_empty());
+    let title = written.or(asked.map(|rule| rule.label.as_str())).unwrap_or("Photo without a title");
+    if photo.attempt == case.n() || case.attempt.is_none() {
+        title.to_owned()
+    } else {
+        format!("{title} (attempt {})", photo.attempt)
+    }
+}
+
+/// Returns the reduced copy. Errors: why there is none, as a clause.
+fn copy(photo: &repair::Photo, original: &dyn Fn(&str) -> Option<Vec<u8>>) -> Result<PhotoCopy, String> {
+    let bytes = original(&photo.sha256).ok_or("the original is not on this device")?;
+    let read: String = Sha256::digest(&bytes).iter().map(|byte| format!("{byte:02x}")).collect();
+    if read != photo.sha256 {
+        return Err("the file on this device is not the original: its SHA-256 is another".into());
+    }
+    Ok(PhotoCopy { sha256: read, orientation: 1, jpeg: bytes })
+}
