@@ -1,0 +1,193 @@
+//! The only way in: one request, one answer. The window, the browser and the command line all speak it.
+
+mod intake;
+mod record;
+mod repairs;
+mod request;
+mod response;
+mod shelf;
+mod store;
+
+pub use intake::line_and_defect;
+pub use record::{Finding, Verdict, check_record};
+pub use request::{Envelope, Request};
+pub use response::{Answer, Problem};
+
+use std::path::Path;
+
+use base64::Engine as _;
+use base64::engine::general_purpose::STANDARD;
+use serde_json::json;
+
+use crate::facts::{Facts, Moment, Sensed};
+use crate::journal::{Fault, Hash, Journal};
+use crate::shelf::Person;
+use store::{Store, Writing};
+
+/// The core with its data folder open.
+pub struct App {
+    store: Store,
+}
+
+/// One request at work: the folder, the facts, and under which name it writes.
+struct Visit<'a> {
+    store: &'a mut Store,
+    facts: Facts,
+    people: Vec<Person>,
+    fresh: [u8; 16],
+    id: String,
+    hash: Hash,
+    waited_ms: i64,
+}
+
+impl App {
+    /// Opens the data folder, creating it when it is not there.
+    ///
+    /// Errors: the faults of opening the journal; the file stays as it is.
+    pub fn open(folder: &Path) -> Result<Self, Fault> {
+        Ok(Self { store: Store::open(folder)? })
+    }
+
+    /// Makes the register anew from the journal. Returns how many repairs it lists.
+    ///
+    /// Errors: the journal's faults.
+    pub fn rebuild(&mut self) -> Result<usize, Fault> {
+        self.store.rebuild()
+    }
+
+    /// Answers one envelope (JSON text) with one response (JSON text on one line). Never panics on any text.
+    ///
+    /// The response is `{"id", "now", "ok": …}`, `{"id", "now", "refusal": {"broken": […]}}` or
+    /// `{"id"?, "now", "error": {"code", "says"}}`.
+    pub fn handle(&mut self, envelope: &str, sensed: &Sensed) -> String {
+        let now = now(&sensed.moment);
+        let envelope: Envelope = match serde_json::from_str(envelope) {
+            Ok(envelope) => envelope,
+            Err(problem) => {
+                let says = format!("The request can't be understood: {problem}.");
+                return json!({ "now": now, "error": { "code": "bad_request", "says": says } }).to_string();
+            }
+        };
+        let id = envelope.id.clone();
+        match self.answer(envelope, sensed) {
+            Ok(answer) => json!({ "id": id, "now": now, "ok": answer }).to_string(),
+            Err(Problem::Refused(broken)) => {
+                json!({ "id": id, "now": now, "refusal": { "broken": broken } }).to_string()
+            }
+            Err(Problem::Error { code, says }) => {
+                json!({ "id": id, "now": now, "error": { "code": code, "says": says } }).to_string()
+            }
+        }
+    }
+
+    fn answer(&mut self, envelope: Envelope, sensed: &Sensed) -> Result<Answer, Problem> {
+        if envelope.id.trim().is_empty() || envelope.id.len() > 200 {
+            return Err(Problem::error("bad_request", "The request has no id, or one that is too long."));
+        }
+        let bytes = serde_json::to_vec(&envelope.request)
+            .map_err(|problem| Problem::error("bad_request", problem.to_string()))?;
+        let people = self.store.shelf()?.documents.people.clone();
+        let facts = Facts {
+            moment: sensed.moment.clone(),
+            position: envelope.position,
+            person: envelope.person,
+            device: sensed.device.clone(),
+            battery_pct: envelope.battery_pct,
+        };
+        let hash = Hash::of(&bytes);
+        let mut visit = Visit {
+            store: &mut self.store,
+            facts,
+            people,
+            fresh: sensed.fresh,
+            id: envelope.id,
+            hash,
+            waited_ms: envelope.waited_ms.into(),
+        };
+        match visit.answered_before()? {
+            Some(repair) => visit.again(&envelope.request, &repair),
+            None => visit.carry_out(envelope.request),
+        }
+    }
+}
+
+fn now(moment: &Moment) -> serde_json::Value {
+    json!({ "at_ms": moment.at_ms, "offset_min": moment.offset_min })
+}
+
+impl Visit<'_> {
+    /// Returns what the same request wrote before, if it was here already.
+    ///
+    /// Errors: `request_reused` if the id was used for something else.
+    fn answered_before(&self) -> Result<Option<String>, Problem> {
+        match self.store.journal.answered(&self.id)? {
+            None => Ok(None),
+            Some((hash, _)) if hash != self.hash => Err(Fault::RequestReused { request: self.id.clone() }.into()),
+            Some((_, answer)) => Ok(Some(String::from_utf8_lossy(&answer).into_owned())),
+        }
+    }
+
+    /// Shows what a repeated request left behind; nothing is done twice.
+    fn again(&mut self, request: &Request, repair: &str) -> Result<Answer, Problem> {
+        match request {
+            Request::ImportInspection { .. } => self.inspections(),
+            Request::Keep { .. } | Request::TakeOff { .. } | Request::TakeExamples => self.shelf(),
+            _ => self.repair(repair),
+        }
+    }
+
+    fn carry_out(&mut self, request: Request) -> Result<Answer, Problem> {
+        match request {
+            Request::Today => self.today(),
+            Request::List { text, status } => self.list(&text, &status),
+            Request::Repair { repair } => self.repair(&repair),
+            Request::Shelf => self.shelf(),
+            Request::Keep { document } => self.keep(*document),
+            Request::TakeOff { kind, id } => self.take_off(kind, &id),
+            Request::TakeExamples => self.take_examples(),
+            Request::Inspections => self.inspections(),
+            Request::ImportInspection { name, bytes } => self.import_inspection(&name, &unpacked(&bytes)?),
+            Request::Inspection { file, index } => self.inspection(&file, index),
+            Request::OpenFromInspection { .. } => self.open_from_inspection(request),
+            Request::OpenByHand { line, defect, contract, number, rehearsal, video_before } => {
+                self.open(*line, *defect, repairs::Opening { contract, number, rehearsal, video_before })
+            }
+            Request::Plan { repair, choice } => self.plan(&repair, choice.map(|choice| *choice)),
+            Request::AcceptPlan { repair, choice } => self.accept_plan(&repair, &choice),
+            Request::Tell { repair, command } => self.tell(&repair, &command),
+            Request::KeepPhoto { repair, key, label, bytes } => {
+                self.keep_photo(&repair, key, label, &unpacked(&bytes)?)
+            }
+            Request::Photo { sha256 } => self.photo(&sha256),
+            Request::Issue { repair } => self.issue(&repair),
+            Request::Certificate { repair } => self.certificate(&repair),
+            Request::Record { repair } => self.record_file(&repair),
+            Request::CheckRecord { name, bytes } => {
+                Ok(Answer::Checked(Box::new(check_record(&name, &unpacked(&bytes)?))))
+            }
+            Request::Rules => Ok(Answer::Rules { rules: crate::procedure::rules::TABLE.to_vec() }),
+            Request::Check { name, input } => self.check(&name, &input),
+            Request::Rebuild => Ok(Answer::Rebuilt { repairs: self.store.rebuild()? }),
+        }
+    }
+
+    fn writing(&self) -> (String, Hash, Facts) {
+        (self.id.clone(), self.hash, self.facts.clone())
+    }
+}
+
+/// Runs `write` with the request's name and facts.
+fn with_writing<T>(visit: &mut Visit, write: impl FnOnce(&mut Store, &Writing) -> T) -> T {
+    let (request, request_hash, facts) = visit.writing();
+    write(visit.store, &Writing { request: &request, request_hash, facts: &facts })
+}
+
+fn unpacked(base64: &str) -> Result<Vec<u8>, Problem> {
+    STANDARD
+        .decode(base64)
+        .map_err(|problem| Problem::error("bad_request", format!("The file did not arrive whole: {problem}.")))
+}
+
+fn packed(bytes: &[u8]) -> String {
+    STANDARD.encode(bytes)
+}

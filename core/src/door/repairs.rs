@@ -1,0 +1,222 @@
+//! Requests about one repair.
+
+use super::response::{Answer, Problem};
+use super::store::Writing;
+use super::{Visit, packed, record, with_writing};
+use crate::certificate;
+use crate::checks;
+use crate::journal::{Hash, Journal};
+use crate::photos;
+use crate::procedure::gate::Around;
+use crate::procedure::line::{Defect, Line};
+use crate::procedure::plan::PlanChoice;
+use crate::procedure::planning;
+use crate::procedure::{Command, Repair, decide};
+use crate::register::{Filter, Register};
+use crate::shelf::ShelfEvent;
+use crate::view::{self, Summary};
+
+/// How many rows a list shows at most.
+const MOST: usize = 200;
+
+/// What a repair is opened with, beside its line and defect.
+pub struct Opening {
+    pub contract: String,
+    pub number: String,
+    pub rehearsal: bool,
+    pub video_before: String,
+}
+
+impl Visit<'_> {
+    pub(super) fn today(&mut self) -> Result<Answer, Problem> {
+        let mut live = vec![];
+        for row in self.store.journal.live()? {
+            live.push(self.store.repair(&row.repair)?);
+        }
+        let rows = self.store.journal.list(&Filter::default(), MOST, None)?;
+        let others = rows.iter().filter(|row| !row.live).filter_map(|row| summary_of(&row.summary)).collect();
+        let mut today = view::today(&live, others, &self.facts.moment);
+        if let Some(contract) = self.store.shelf()?.documents.contracts.first() {
+            today.owner.clone_from(&contract.owner);
+            today.crew.clone_from(&contract.crew);
+        }
+        Ok(Answer::Today(Box::new(today)))
+    }
+
+    pub(super) fn list(&mut self, text: &str, status: &str) -> Result<Answer, Problem> {
+        let rows = if text.trim().is_empty() {
+            let status = (!status.is_empty()).then(|| status.to_owned());
+            self.store.journal.list(&Filter { status, ..Filter::default() }, MOST, None)?
+        } else {
+            self.store.journal.search(text, MOST)?
+        };
+        Ok(Answer::List { repairs: rows.iter().filter_map(|row| summary_of(&row.summary)).collect() })
+    }
+
+    pub(super) fn repair(&mut self, id: &str) -> Result<Answer, Problem> {
+        let repair = self.store.repair(id)?;
+        Ok(self.shown(&repair))
+    }
+
+    fn shown(&self, repair: &Repair) -> Answer {
+        let around = Around { facts: &self.facts, people: &self.people };
+        Answer::Repair(Box::new(view::repair_view(repair, &around)))
+    }
+
+    pub(super) fn open(&mut self, line: Line, defect: Defect, opening: Opening) -> Result<Answer, Problem> {
+        let contracts = &self.store.shelf()?.documents.contracts;
+        let contract = contracts.iter().find(|contract| contract.id == opening.contract).cloned();
+        let contract =
+            contract.ok_or_else(|| Problem::error("unknown_contract", "Choose a contract from the shelf first."))?;
+        let id = hex(&self.fresh);
+        let number =
+            if opening.number.trim().is_empty() { self.next_number(opening.rehearsal)? } else { opening.number };
+        let command = Command::Open {
+            id: id.clone(),
+            number,
+            rehearsal: opening.rehearsal,
+            line: Box::new(line),
+            defect: Box::new(defect),
+            contract: Box::new(contract),
+            video_before: opening.video_before,
+        };
+        let events = decide(None, &command, &self.facts, &self.people)?;
+        let repair = with_writing(self, |store, writing| store.record(writing, None, &id, events, vec![]))?;
+        Ok(self.shown(&repair))
+    }
+
+    fn next_number(&self, rehearsal: bool) -> Result<String, Problem> {
+        let prefix = if rehearsal { "RH" } else { "R" };
+        Ok(format!("{prefix}-{:02}", self.store.journal.repairs()?.len() + 1))
+    }
+
+    pub(super) fn plan(&mut self, id: &str, choice: Option<PlanChoice>) -> Result<Answer, Problem> {
+        let repair = self.store.repair(id)?;
+        let shelf = self.store.shelf()?.documents.clone();
+        let documents = shelf.view();
+        let chosen = choice.or_else(|| repair.plan.as_ref().map(|plan| plan.choice.clone()));
+        let chosen = chosen.unwrap_or_else(|| planning::suggest(&repair.line, &repair.defect, &documents));
+        let proposal = planning::propose(&repair.line, &repair.defect, &chosen, &documents, self.facts.moment.at_ms);
+        let around = Around { facts: &self.facts, people: &self.people };
+        let shown = Box::new(view::repair_view(&repair, &around));
+        Ok(Answer::Plan { repair: shown, proposal: Box::new(proposal), shelf: Box::new(shelf) })
+    }
+
+    pub(super) fn accept_plan(&mut self, id: &str, choice: &PlanChoice) -> Result<Answer, Problem> {
+        let repair = self.store.repair(id)?;
+        let shelf = self.store.shelf()?.documents.clone();
+        let plan = planning::plan(&repair.line, &repair.defect, choice, &shelf.view())
+            .map_err(|broken| Problem::refused(&[broken]))?;
+        self.tell_any(id, &Command::AcceptPlan { plan: Box::new(plan) })
+    }
+
+    pub(super) fn tell(&mut self, id: &str, command: &Command) -> Result<Answer, Problem> {
+        match command {
+            Command::Open { .. } | Command::AcceptPlan { .. } | Command::Issue { .. } | Command::Photo { .. } => {
+                Err(Problem::error("bad_request", "This command has a request of its own."))
+            }
+            Command::Report { happening, ago_ms } => {
+                let ago_ms = ago_ms.max(&0) + self.waited_ms;
+                self.tell_any(id, &Command::Report { happening: happening.clone(), ago_ms })
+            }
+            _ => self.tell_any(id, command),
+        }
+    }
+
+    fn tell_any(&mut self, id: &str, command: &Command) -> Result<Answer, Problem> {
+        self.tell_with(id, command, vec![])
+    }
+
+    fn tell_with(&mut self, id: &str, command: &Command, shelf: Vec<ShelfEvent>) -> Result<Answer, Problem> {
+        let repair = self.store.repair(id)?;
+        let events = match decide(Some(&repair), command, &self.facts, &self.people) {
+            Ok(events) => events,
+            Err(refusal) => {
+                let views = refusal.broken.iter().map(|one| view::BrokenView::of(&repair, one)).collect();
+                return Err(Problem::Refused(views));
+            }
+        };
+        let after =
+            with_writing(self, |store, writing: &Writing| store.record(writing, Some(repair), id, events, shelf))?;
+        Ok(self.shown(&after))
+    }
+
+    pub(super) fn keep_photo(&mut self, id: &str, key: String, label: String, bytes: &[u8]) -> Result<Answer, Problem> {
+        self.store.repair(id)?;
+        let kept = photos::keep(&self.store.folder, bytes)?;
+        let command = Command::Photo {
+            key,
+            label,
+            sha256: kept.sha256.to_string(),
+            bytes: kept.bytes,
+            media_type: kept.media_type.to_owned(),
+        };
+        self.tell_any(id, &command)
+    }
+
+    pub(super) fn photo(&mut self, sha256: &str) -> Result<Answer, Problem> {
+        let hash: Hash =
+            sha256.parse().map_err(|_| Problem::error("bad_request", "A photo is asked for by its SHA-256."))?;
+        let bytes = photos::read(&self.store.folder, hash)?;
+        let media_type = photos::media_type(&bytes).unwrap_or("application/octet-stream").to_owned();
+        Ok(Answer::Photo { media_type, bytes: packed(&bytes) })
+    }
+
+    pub(super) fn issue(&mut self, id: &str) -> Result<Answer, Problem> {
+        let repair = self.store.repair(id)?;
+        let number = self.certificate_number(repair.rehearsal)?;
+        let taken = ShelfEvent::NumberTaken { number: number.clone(), repair: id.to_owned() };
+        self.tell_with(id, &Command::Issue { number }, vec![taken])
+    }
+
+    /// Returns the next number of this device: three characters that name it, and a counter that never goes back.
+    fn certificate_number(&mut self, rehearsal: bool) -> Result<String, Problem> {
+        let prefix = device_prefix(&self.facts.device);
+        let start = if rehearsal { format!("REHEARSAL {prefix}-R") } else { format!("{prefix}-") };
+        let count = self.store.shelf()?.numbers.iter().filter(|number| number.starts_with(&start)).count();
+        Ok(if rehearsal { format!("{start}{:03}", count + 1) } else { format!("{start}{:04}", count + 1) })
+    }
+
+    pub(super) fn certificate(&mut self, id: &str) -> Result<Answer, Problem> {
+        let repair = self.store.repair(id)?;
+        let chain = record::chain(&self.store.journal.entries(id)?, &self.facts.device);
+        let folder = self.store.folder.clone();
+        let photo = |sha256: &str| photos::read(&folder, sha256.parse().ok()?).ok();
+        let content = certificate::derive(&repair, &chain, &self.people, &photo, self.facts.moment.clone())
+            .map_err(|broken| Problem::refused(&broken))?;
+        let pdf = certificate::build(&content).map_err(|problem| {
+            Problem::error("certificate", format!("The certificate could not be made. {problem}"))
+        })?;
+        let name = format!("{}.pdf", file_name(&content.number));
+        Ok(Answer::File { name, media_type: "application/pdf".into(), bytes: packed(&pdf) })
+    }
+
+    pub(super) fn record_file(&mut self, id: &str) -> Result<Answer, Problem> {
+        let repair = self.store.repair(id)?;
+        let bytes = record::write(&repair, &self.store.journal.entries(id)?)?;
+        let name = format!("{}-record.json", file_name(&repair.number));
+        Ok(Answer::File { name, media_type: "application/json".into(), bytes: packed(&bytes) })
+    }
+
+    pub(super) fn check(&mut self, name: &str, input: &serde_json::Value) -> Result<Answer, Problem> {
+        let output = checks::named::run(name, input).map_err(|problem| Problem::error("check", problem.to_string()))?;
+        Ok(Answer::Check { output })
+    }
+}
+
+fn summary_of(bytes: &[u8]) -> Option<Summary> {
+    serde_json::from_slice(bytes).ok()
+}
+
+fn hex(bytes: &[u8]) -> String {
+    bytes.iter().map(|byte| format!("{byte:02x}")).collect()
+}
+
+/// Returns three characters that name a device on certificates.
+pub fn device_prefix(device: &str) -> String {
+    device.chars().filter(char::is_ascii_alphanumeric).take(3).collect::<String>().to_uppercase()
+}
+
+fn file_name(text: &str) -> String {
+    text.chars().map(|letter| if letter.is_alphanumeric() || letter == '-' { letter } else { '-' }).collect()
+}

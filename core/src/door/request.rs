@@ -1,0 +1,153 @@
+//! What can be asked of the core.
+
+use serde::{Deserialize, Serialize};
+
+use crate::facts::Position;
+use crate::inspection::SameHour;
+use crate::procedure::Command;
+use crate::procedure::line::{Defect, Line};
+use crate::procedure::plan::PlanChoice;
+use crate::shelf::{Document, DocumentKind};
+
+/// A request with what the asking side knows of the world.
+#[derive(Clone, Debug, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Envelope {
+    /// Made by the asking side; the same id twice changes nothing and gets the first answer.
+    pub id: String,
+    #[serde(default)]
+    pub person: Option<String>,
+    #[serde(default)]
+    pub position: Position,
+    #[serde(default)]
+    pub battery_pct: Option<u8>,
+    /// How long the tap waited before it got through, in milliseconds: a report happened that long ago.
+    #[serde(default)]
+    pub waited_ms: u32,
+    pub request: Request,
+}
+
+/// What can be asked. Bytes travel as base64 (RFC 4648).
+#[derive(Clone, Debug, Serialize, Deserialize)]
+#[serde(tag = "do", rename_all = "snake_case", deny_unknown_fields)]
+pub enum Request {
+    /// The first screen.
+    Today,
+    /// Repairs, found by words in number, line, node, street, lot or certificate; all if there are none.
+    List {
+        #[serde(default)]
+        text: String,
+        #[serde(default)]
+        status: String,
+    },
+    /// One repair as its screens show it.
+    Repair {
+        repair: String,
+    },
+    /// Everything on the shelf.
+    Shelf,
+    /// Put a document on the shelf, or replace the one with its id.
+    Keep {
+        document: Box<Document>,
+    },
+    TakeOff {
+        kind: DocumentKind,
+        id: String,
+    },
+    /// Put the invented examples on the shelf.
+    TakeExamples,
+    /// The inspection files on the shelf.
+    Inspections,
+    /// Read an inspection file and put it on the shelf; nothing of a broken file is kept.
+    ImportInspection {
+        name: String,
+        bytes: String,
+    },
+    /// One line of an inspection file, in plain words, with both stations.
+    Inspection {
+        file: String,
+        index: usize,
+    },
+    /// Open a repair on picked observations.
+    OpenFromInspection {
+        file: String,
+        index: usize,
+        observations: Vec<usize>,
+        /// What "from an hour to the same hour" means, where it was asked.
+        #[serde(default)]
+        same_hour: Option<SameHour>,
+        contract: String,
+        #[serde(default)]
+        number: String,
+        #[serde(default)]
+        rehearsal: bool,
+        #[serde(default)]
+        video_before: String,
+    },
+    /// Open a repair on a defect entered by hand.
+    OpenByHand {
+        line: Box<Line>,
+        defect: Box<Defect>,
+        contract: String,
+        #[serde(default)]
+        number: String,
+        #[serde(default)]
+        rehearsal: bool,
+        #[serde(default)]
+        video_before: String,
+    },
+    /// What a plan would be; writes nothing. Without a choice, a first one is suggested.
+    Plan {
+        repair: String,
+        #[serde(default)]
+        choice: Option<Box<PlanChoice>>,
+    },
+    /// Work by this plan.
+    AcceptPlan {
+        repair: String,
+        choice: Box<PlanChoice>,
+    },
+    /// A command to a repair.
+    Tell {
+        repair: String,
+        command: Command,
+    },
+    /// Keep a photo and note it in the repair.
+    KeepPhoto {
+        repair: String,
+        #[serde(default)]
+        key: String,
+        #[serde(default)]
+        label: String,
+        bytes: String,
+    },
+    Photo {
+        sha256: String,
+    },
+    /// Give the certificate its number.
+    Issue {
+        repair: String,
+    },
+    /// The certificate as PDF; before it is issued, a draft that says so.
+    Certificate {
+        repair: String,
+    },
+    /// The record of a repair, to keep or to check: its chain with all entries.
+    Record {
+        repair: String,
+    },
+    /// Check a record that somebody brings.
+    CheckRecord {
+        name: String,
+        bytes: String,
+    },
+    /// The rule table.
+    Rules,
+    /// One of the named checks.
+    Check {
+        name: String,
+        input: serde_json::Value,
+    },
+    /// Make the register anew from the journal.
+    Rebuild,
+}

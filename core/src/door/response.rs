@@ -1,0 +1,71 @@
+//! What the core answers.
+
+use serde::Serialize;
+
+use crate::journal::Fault;
+use crate::photos;
+use crate::procedure::planning::Proposal;
+use crate::procedure::rules::{Broken, Refusal, Row};
+use crate::shelf::Shelf;
+use crate::view::{BrokenView, RepairView, Summary, Today};
+
+use super::intake::{InspectionView, ListedFile};
+use super::record::Verdict;
+
+/// An answer to a request that was carried out.
+#[derive(Debug, Serialize)]
+#[serde(tag = "kind", rename_all = "snake_case")]
+pub enum Answer {
+    Today(Box<Today>),
+    List { repairs: Vec<Summary> },
+    Repair(Box<RepairView>),
+    Shelf(Box<Shelf>),
+    Inspections { files: Vec<ListedFile> },
+    Inspection(Box<InspectionView>),
+    Plan { repair: Box<RepairView>, proposal: Box<Proposal>, shelf: Box<Shelf> },
+    Photo { media_type: String, bytes: String },
+    File { name: String, media_type: String, bytes: String },
+    Checked(Box<Verdict>),
+    Rules { rules: Vec<Row> },
+    Check { output: serde_json::Value },
+    Rebuilt { repairs: usize },
+}
+
+/// Why a request was not carried out. Nothing was written.
+#[derive(Debug)]
+pub enum Problem {
+    /// The rules say no.
+    Refused(Vec<BrokenView>),
+    /// Something failed, or the request makes no sense.
+    Error { code: String, says: String },
+}
+
+impl Problem {
+    /// Returns an error with a stable code and a sentence.
+    pub fn error(code: &str, says: impl Into<String>) -> Self {
+        Self::Error { code: code.to_owned(), says: says.into() }
+    }
+
+    /// Returns the refusal by these rules.
+    pub fn refused(broken: &[Broken]) -> Self {
+        Self::Refused(broken.iter().map(BrokenView::bare).collect())
+    }
+}
+
+impl From<Refusal> for Problem {
+    fn from(refusal: Refusal) -> Self {
+        Self::refused(&refusal.broken)
+    }
+}
+
+impl From<Fault> for Problem {
+    fn from(fault: Fault) -> Self {
+        Self::error(fault.code(), fault.to_string())
+    }
+}
+
+impl From<photos::Fault> for Problem {
+    fn from(fault: photos::Fault) -> Self {
+        Self::error("photo", fault.to_string())
+    }
+}

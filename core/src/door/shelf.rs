@@ -1,0 +1,73 @@
+//! Requests about the shelf.
+
+use super::response::{Answer, Problem};
+use super::{Visit, with_writing};
+use crate::shelf::{self, Document, DocumentKind, Role, ShelfEvent};
+
+impl Visit<'_> {
+    pub(super) fn shelf(&mut self) -> Result<Answer, Problem> {
+        Ok(Answer::Shelf(Box::new(self.store.shelf()?.documents.clone())))
+    }
+
+    pub(super) fn keep(&mut self, document: Document) -> Result<Answer, Problem> {
+        sound(&document)?;
+        with_writing(self, |store, writing| {
+            store.record_shelf(writing, vec![ShelfEvent::Kept { document: Box::new(document) }])
+        })?;
+        self.shelf()
+    }
+
+    pub(super) fn take_off(&mut self, kind: DocumentKind, id: &str) -> Result<Answer, Problem> {
+        let last_foreman =
+            self.people.iter().filter(|person| person.role == Role::Foreman && person.id != id).count() == 0;
+        if kind == DocumentKind::Person && last_foreman {
+            return Err(Problem::error("last_foreman", "One foreman must stay in the list, or nobody can sign."));
+        }
+        let id = id.to_owned();
+        with_writing(self, |store, writing| store.record_shelf(writing, vec![ShelfEvent::TakenOff { kind, id }]))?;
+        self.shelf()
+    }
+
+    pub(super) fn take_examples(&mut self) -> Result<Answer, Problem> {
+        let events = examples().map_err(|problem| Problem::error("program_fault", problem.to_string()))?;
+        with_writing(self, |store, writing| store.record_shelf(writing, events))?;
+        self.shelf()
+    }
+}
+
+fn examples() -> Result<Vec<ShelfEvent>, serde_json::Error> {
+    let shelf = shelf::examples::shelf()?;
+    let documents = (shelf.people.into_iter().map(Document::Person))
+        .chain(shelf.contracts.into_iter().map(|one| Document::Contract(Box::new(one))))
+        .chain(shelf.resins.into_iter().map(|one| Document::Resin(Box::new(one))))
+        .chain(shelf.patches.into_iter().map(|one| Document::Patch(Box::new(one))))
+        .chain(shelf.packers.into_iter().map(|one| Document::Packer(Box::new(one))))
+        .chain(shelf.instruments.into_iter().map(Document::Instrument))
+        .chain(shelf.methods.into_iter().map(Document::Method));
+    Ok(documents.map(|document| ShelfEvent::Kept { document: Box::new(document) }).collect())
+}
+
+fn sound(document: &Document) -> Result<(), Problem> {
+    let bad = |says: String| Err(Problem::error("bad_document", says));
+    let (id, name) = match document {
+        Document::Person(person) => (&person.id, &person.name),
+        Document::Contract(contract) => (&contract.id, &contract.title),
+        Document::Resin(sheet) => (&sheet.id, &sheet.name),
+        Document::Patch(sheet) => (&sheet.id, &sheet.name),
+        Document::Packer(sheet) => (&sheet.id, &sheet.name),
+        Document::Instrument(one) => (&one.id, &one.name),
+        Document::Method(method) => (&method.id, &method.title),
+    };
+    if id.trim().is_empty() || name.trim().is_empty() {
+        return bad("It needs an id and a name.".into());
+    }
+    if let Document::Method(method) = document
+        && let Some((kind, stage)) = method.lacks().first()
+    {
+        return bad(format!(
+            "The method statement needs a task of kind {kind:?} in {}: a gate asks for it.",
+            stage.word()
+        ));
+    }
+    Ok(())
+}

@@ -1,0 +1,143 @@
+//! The open data folder: the journal, and what was already replayed from it.
+
+use std::collections::HashMap;
+use std::path::{Path, PathBuf};
+
+use super::response::Problem;
+use crate::facts::Facts;
+use crate::journal::{Appended, Draft, Fault, Hash, Journal, SHELF, Sqlite, Write, codec};
+use crate::procedure::apply::apply_record;
+use crate::procedure::{Event, Record, Repair, replay};
+use crate::register::{Register, Row};
+use crate::shelf::{ShelfEvent, ShelfRecord, ShelfState};
+use crate::view;
+
+/// The journal with a memory of what it says. The memory is only ever a copy: heads that moved throw it away.
+pub struct Store {
+    pub folder: PathBuf,
+    pub journal: Sqlite,
+    shelf: Option<(Vec<Hash>, ShelfState)>,
+    repairs: HashMap<String, (Vec<Hash>, Repair)>,
+}
+
+/// What a request is to write, beside the entries themselves.
+pub struct Writing<'a> {
+    pub request: &'a str,
+    pub request_hash: Hash,
+    pub facts: &'a Facts,
+}
+
+impl Store {
+    /// Opens the data folder, creating it when it is not there.
+    ///
+    /// Errors: the folder can't be created; the faults of opening the journal.
+    pub fn open(folder: &Path) -> Result<Self, Fault> {
+        std::fs::create_dir_all(folder).map_err(|problem| Fault::Io { what: problem.to_string() })?;
+        let journal = Sqlite::open(&folder.join("journal.sqlite"))?;
+        let mut store = Self { folder: folder.to_owned(), journal, shelf: None, repairs: HashMap::new() };
+        if !store.journal.unlisted()?.is_empty() {
+            store.rebuild()?;
+        }
+        Ok(store)
+    }
+
+    /// Returns the shelf as it stands.
+    pub fn shelf(&mut self) -> Result<&ShelfState, Fault> {
+        let heads = self.journal.heads(SHELF)?;
+        if self.shelf.as_ref().is_none_or(|(seen, _)| *seen != heads) {
+            let entries = self.journal.entries(SHELF)?;
+            let records = entries.iter().map(codec::decode).collect::<Result<Vec<ShelfRecord>, _>>()?;
+            self.shelf = Some((heads, ShelfState::replay(&records)));
+        }
+        self.shelf.as_ref().map(|(_, shelf)| shelf).ok_or(Fault::Io { what: "the shelf was lost".into() })
+    }
+
+    /// Returns a repair as it stands.
+    ///
+    /// Errors: `unknown_repair`, or the journal's faults.
+    pub fn repair(&mut self, id: &str) -> Result<Repair, Problem> {
+        let unknown = || Problem::error("unknown_repair", "There is no such repair in this folder.");
+        if id == SHELF {
+            return Err(unknown());
+        }
+        let heads = self.journal.heads(id)?;
+        if let Some((seen, repair)) = self.repairs.get(id)
+            && *seen == heads
+        {
+            return Ok(repair.clone());
+        }
+        let repair = self.replayed(id)?.ok_or_else(unknown)?;
+        self.repairs.insert(id.to_owned(), (heads, repair.clone()));
+        Ok(repair)
+    }
+
+    fn replayed(&self, id: &str) -> Result<Option<Repair>, Fault> {
+        let entries = self.journal.entries(id)?;
+        let records = entries.iter().map(codec::decode).collect::<Result<Vec<Record>, _>>()?;
+        Ok(replay(&records))
+    }
+
+    /// Records events of a repair, its row of the register, and events of the shelf, in one transaction.
+    ///
+    /// `before` is the repair that the events were decided on, `None` if they open it. Returns the repair after them.
+    pub fn record(
+        &mut self,
+        writing: &Writing,
+        before: Option<Repair>,
+        id: &str,
+        events: Vec<Event>,
+        shelf_events: Vec<ShelfEvent>,
+    ) -> Result<Repair, Problem> {
+        let record = Record { facts: writing.facts.clone(), events };
+        let after = apply_record(before, &record)
+            .ok_or_else(|| Problem::error("not_opened", "The repair has not been opened."))?;
+        let mut drafts = vec![self.draft(id, writing.facts, codec::encode(&record)?)?];
+        if !shelf_events.is_empty() {
+            drafts.push(self.shelf_draft(writing.facts, shelf_events)?);
+        }
+        self.write(writing, drafts, vec![view::row(&after)], id)?;
+        Ok(after)
+    }
+
+    /// Records events of the shelf.
+    pub fn record_shelf(&mut self, writing: &Writing, events: Vec<ShelfEvent>) -> Result<(), Problem> {
+        let draft = self.shelf_draft(writing.facts, events)?;
+        self.write(writing, vec![draft], vec![], SHELF)
+    }
+
+    fn shelf_draft(&self, facts: &Facts, events: Vec<ShelfEvent>) -> Result<Draft, Fault> {
+        self.draft(SHELF, facts, codec::encode(&ShelfRecord { facts: facts.clone(), events })?)
+    }
+
+    fn draft(&self, repair: &str, facts: &Facts, body: Vec<u8>) -> Result<Draft, Fault> {
+        let heads = self.journal.heads(repair)?;
+        Ok(Draft { repair: repair.to_owned(), device: facts.device.clone(), heads, branch: None, body })
+    }
+
+    fn write(&mut self, writing: &Writing, drafts: Vec<Draft>, rows: Vec<Row>, answer: &str) -> Result<(), Problem> {
+        let write = Write {
+            request: writing.request,
+            request_hash: writing.request_hash,
+            received: vec![],
+            drafts,
+            rows,
+            answer: answer.as_bytes().to_vec(),
+        };
+        match self.journal.append(&write)? {
+            Appended::Written(_) | Appended::Repeated(_) => Ok(()),
+        }
+    }
+
+    /// Makes the register anew from the journal. Returns how many repairs it lists.
+    pub fn rebuild(&mut self) -> Result<usize, Fault> {
+        let mut rows = vec![];
+        for id in self.journal.repairs()? {
+            // A repair whose chain is broken stays out of the lists, and stays in the journal as it is.
+            if let Ok(Some(repair)) = self.replayed(&id) {
+                rows.push(view::row(&repair));
+            }
+        }
+        self.journal.replace_all(&rows)?;
+        Ok(rows.len())
+    }
+}
