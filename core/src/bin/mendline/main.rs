@@ -4,16 +4,19 @@
 mod ask;
 mod assets;
 mod check;
+mod demo;
 mod edge;
 mod http;
 mod inspection;
 mod ports;
 mod serve;
+mod verify;
 
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
 use clap::{Parser, Subcommand};
+use mendline_core::door::App;
 
 /// Mends one defect in a buried pipe, from the inspection to the signed certificate.
 #[derive(Parser)]
@@ -34,6 +37,7 @@ enum Verb {
         #[arg(long, value_name = "N")]
         port: Option<u16>,
     },
+    Demo(demo::DemoArgs),
     /// Answers requests: one envelope of JSON a line in, one response a line out.
     Ask {
         /// The folder that holds the repairs.
@@ -42,6 +46,15 @@ enum Verb {
     },
     /// Computes one check by its name, or lists all of them.
     Check(check::Args),
+    Verify(verify::VerifyArgs),
+    /// Makes the lists anew from the journal.
+    ///
+    /// Lists and search stand beside the journal and can be dropped; the journal itself is only read.
+    Rebuild {
+        /// The folder that holds the repairs.
+        #[arg(long, value_name = "DIR")]
+        data: PathBuf,
+    },
     /// Reads an inspection file and prints its lines and observations.
     Inspection(inspection::Args),
 }
@@ -49,8 +62,11 @@ enum Verb {
 fn main() -> ExitCode {
     let outcome = match Line::parse().verb {
         Verb::Serve { data, port } => serve::run(data, port),
+        Verb::Demo(args) => demo::run(&args),
         Verb::Ask { data } => ask::run(&data),
         Verb::Check(args) => return check::run(&args),
+        Verb::Verify(args) => return verify::run(&args),
+        Verb::Rebuild { data } => rebuild(&data),
         Verb::Inspection(args) => return inspection::run(&args),
     };
     outcome.map_or_else(
@@ -60,4 +76,10 @@ fn main() -> ExitCode {
         },
         |()| ExitCode::SUCCESS,
     )
+}
+
+fn rebuild(data: &Path) -> Result<(), String> {
+    let repairs = App::open(data).and_then(|mut app| app.rebuild()).map_err(|fault| fault.to_string())?;
+    println!("{repairs} repairs listed anew");
+    Ok(())
 }
