@@ -4,5 +4,8 @@ mod ask;
 mod certificate;
 mod check;
 mod check_values;
+mod door;
 mod inspection;
+mod rules_page;
 mod serve;
+mod tidy;

@@ -1,0 +1,203 @@
+//! The door: what it answers, what it never does twice, and what it leaves alone.
+
+use std::path::Path;
+
+use mendline_core::door::App;
+use mendline_core::facts::{Moment, Sensed};
+use mendline_tests::empty_folder;
+use serde_json::{Value, json};
+
+/// A core with a clock that moves a second a request.
+struct Desk {
+    app: App,
+    seconds: i64,
+}
+
+impl Desk {
+    fn open(folder: &Path) -> Self {
+        Self { app: App::open(folder).expect("the folder opens"), seconds: 0 }
+    }
+
+    fn with_examples(folder: &Path) -> Self {
+        let mut desk = Self::open(folder);
+        desk.ok("examples", json!({ "do": "take_examples" }));
+        desk
+    }
+
+    fn text(&mut self, envelope: &str) -> Value {
+        self.seconds += 1;
+        let moment = Moment {
+            at_ms: 1_791_964_800_000 + self.seconds * 1000,
+            offset_min: 120,
+            boot_ms: self.seconds * 1000,
+            boot_id: "one".into(),
+        };
+        let mut fresh = [0; 16];
+        fresh[..8].copy_from_slice(&self.seconds.to_be_bytes());
+        let sensed = Sensed { moment, device: "desk".into(), fresh };
+        serde_json::from_str(&self.app.handle(envelope, &sensed)).expect("a response is JSON")
+    }
+
+    fn ask(&mut self, id: &str, request: Value) -> Value {
+        self.text(&json!({ "id": id, "person": "varga", "request": request }).to_string())
+    }
+
+    fn ok(&mut self, id: &str, request: Value) -> Value {
+        let response = self.ask(id, request);
+        assert!(response["ok"].is_object(), "{response}");
+        response["ok"].clone()
+    }
+
+    fn opened(&mut self, id: &str, asset: &str) -> String {
+        let answer = self.ok(id, by_hand(asset));
+        answer["repair"]["id"].as_str().expect("an id").to_owned()
+    }
+
+    fn listed(&mut self, id: &str) -> Value {
+        self.ok(id, json!({ "do": "list" }))["repairs"].clone()
+    }
+}
+
+fn by_hand(asset: &str) -> Value {
+    json!({
+        "do": "open_by_hand",
+        "contract": "QM-2026-31",
+        "line": {
+            "asset": asset, "upstream": { "name": "MH 1" }, "downstream": { "name": "MH 2" },
+            "length_um": 38_400_000, "height_um": 200_000, "material": "clay", "street": "Kettle Row"
+        },
+        "defect": {
+            "from_um": 7_120_000, "to_um": 7_400_000, "observations": [], "origin": { "kind": "by_hand" }
+        }
+    })
+}
+
+#[test]
+fn the_same_request_twice_writes_once() {
+    let folder = empty_folder();
+    let mut desk = Desk::with_examples(folder.path());
+    let first = desk.ok("open-1", by_hand("SS-1"));
+    let again = desk.ok("open-1", by_hand("SS-1"));
+    assert_eq!(first["repair"]["id"], again["repair"]["id"]);
+    assert_eq!(desk.listed("l").as_array().map(Vec::len), Some(1));
+    let other = desk.ask("open-1", by_hand("SS-2"));
+    assert_eq!(other["error"]["code"], "request_reused");
+}
+
+#[test]
+fn a_refusal_names_the_rule_and_writes_nothing() {
+    let folder = empty_folder();
+    let mut desk = Desk::with_examples(folder.path());
+    let repair = desk.opened("o", "SS-1");
+    let before = desk.ok("r1", json!({ "do": "record", "repair": repair }));
+    let refused = desk.ask("g", json!({ "do": "tell", "repair": repair, "command": { "command": "go_on" } }));
+    let broken = &refused["refusal"]["broken"][0];
+    assert_eq!(
+        (broken["rule"].as_str(), broken["says"].as_str()),
+        (Some("plan_missing"), Some("There is no accepted plan."))
+    );
+    assert_eq!(desk.ok("r2", json!({ "do": "record", "repair": repair })), before);
+}
+
+#[test]
+fn nonsense_is_answered_and_changes_nothing() {
+    let folder = empty_folder();
+    let mut desk = Desk::with_examples(folder.path());
+    for nonsense in
+        ["", "{}", "[1]", "\u{0}", r#"{"id":"x","request":{"do":"fly"}}"#, r#"{"id":"","request":{"do":"today"}}"#]
+    {
+        assert_eq!(desk.text(nonsense)["error"]["code"], "bad_request", "{nonsense}");
+    }
+    let unknown = desk.ask("u", json!({ "do": "repair", "repair": "shelf" }));
+    assert_eq!(unknown["error"]["code"], "unknown_repair");
+}
+
+#[test]
+fn everything_is_there_after_a_restart() {
+    let folder = empty_folder();
+    let repair = {
+        let mut desk = Desk::with_examples(folder.path());
+        let repair = desk.opened("o", "SS-1");
+        desk.ok("n", json!({ "do": "tell", "repair": repair, "command": { "command": "note", "text": "rain" } }));
+        repair
+    };
+    let mut desk = Desk::open(folder.path());
+    let view = desk.ok("v", json!({ "do": "repair", "repair": repair }));
+    assert_eq!(view["repair"]["notes"][0]["text"], "rain");
+}
+
+#[test]
+fn the_register_made_anew_is_the_one_that_was_kept() {
+    let folder = empty_folder();
+    let mut desk = Desk::with_examples(folder.path());
+    for number in 0..5 {
+        let repair = desk.opened(&format!("o{number}"), &format!("SS-{number}"));
+        desk.ok(
+            &format!("n{number}"),
+            json!({ "do": "tell", "repair": repair, "command": { "command": "note", "text": "x" } }),
+        );
+    }
+    let live = desk.listed("l1");
+    assert_eq!(desk.ok("b", json!({ "do": "rebuild" }))["repairs"], 5);
+    assert_eq!(desk.listed("l2"), live);
+    let found = desk.ok("s", json!({ "do": "list", "text": "SS-3" }));
+    assert_eq!(found["repairs"].as_array().map(Vec::len), Some(1));
+}
+
+#[test]
+fn a_name_is_just_a_name() {
+    let folder = empty_folder();
+    let mut desk = Desk::with_examples(folder.path());
+    let name = "<img src=x onerror=alert(1)>";
+    desk.opened("o", name);
+    assert_eq!(desk.listed("l")[0]["asset"], name);
+}
+
+#[test]
+fn a_broken_inspection_file_leaves_the_shelf_as_it_was() {
+    let folder = empty_folder();
+    let mut desk = Desk::with_examples(folder.path());
+    let broken = "I0ExPVVURi04CiNBMj1lbgo="; // the head of a file, and no more
+    let response = desk.ask("i", json!({ "do": "import_inspection", "name": "cut.txt", "bytes": broken }));
+    assert_eq!(response["error"]["code"], "inspection_file");
+    assert_eq!(desk.ok("f", json!({ "do": "inspections" }))["files"], json!([]));
+}
+
+#[test]
+fn the_last_foreman_stays_in_the_list() {
+    let folder = empty_folder();
+    let mut desk = Desk::with_examples(folder.path());
+    let response = desk.ask("t", json!({ "do": "take_off", "kind": "person", "id": "varga" }));
+    assert_eq!(response["error"]["code"], "last_foreman");
+}
+
+#[test]
+fn a_record_is_checked_without_its_folder_and_one_letter_is_noticed() {
+    use base64::Engine as _;
+    let folder = empty_folder();
+    let mut desk = Desk::with_examples(folder.path());
+    let repair = desk.opened("o", "SS-1");
+    let file = desk.ok("r", json!({ "do": "record", "repair": repair }));
+    let bytes =
+        base64::engine::general_purpose::STANDARD.decode(file["bytes"].as_str().expect("bytes")).expect("base64");
+    let check = |bytes: &[u8]| mendline_core::door::check_record("record.json", bytes);
+    assert!(check(&bytes).says.contains("nothing was changed"), "{}", check(&bytes).says);
+    let text = String::from_utf8(bytes).expect("text").replace("Kettle Row", "Kettle Roe");
+    assert!(check(text.as_bytes()).says.contains("something in it was changed"));
+    assert_eq!(check(b"not json").finding as u8, 2);
+}
+
+#[test]
+fn a_photo_is_kept_with_its_bytes_and_a_text_is_not_a_photo() {
+    use base64::Engine as _;
+    let folder = empty_folder();
+    let mut desk = Desk::with_examples(folder.path());
+    let repair = desk.opened("o", "SS-1");
+    let photo = base64::engine::general_purpose::STANDARD.encode([0xff, 0xd8, 0xff, 0xe0, 0, 16, 74, 70, 73, 70]);
+    let keep = |bytes: &str| json!({ "do": "keep_photo", "repair": repair, "label": "cover", "bytes": bytes });
+    let view = desk.ok("p", keep(&photo));
+    let sha256 = view["repair"]["photos"][0]["sha256"].as_str().expect("a hash").to_owned();
+    let back = desk.ok("q", json!({ "do": "photo", "sha256": sha256 }));
+    assert_eq!((back["bytes"].as_str(), back["media_type"].as_str()), (Some(photo.as_str()), Some("image/jpeg")));
+    assert_eq!(desk.ask("t", keep("aGVsbG8="))["error"]["code"], "photo");
+}
