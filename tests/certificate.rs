@@ -4,6 +4,7 @@ mod hostile;
 mod pages;
 mod pdf;
 mod photos;
+mod tags;
 
 use mendline_core::certificate::Content;
 use mendline_core::certificate::content::Known;

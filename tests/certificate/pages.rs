@@ -93,7 +93,7 @@ fn too_much() -> Content {
 }
 
 #[derive(Clone, Copy, Debug)]
-struct Box_ {
+struct Extent {
     left: f64,
     top: f64,
     right: f64,
@@ -101,13 +101,13 @@ struct Box_ {
 }
 
 /// The letters of a text without the deepest descenders: capitals 0.73 em, a little below the baseline.
-fn area(fonts: &Fonts, text: &Text) -> Box_ {
+fn area(fonts: &Fonts, text: &Text) -> Extent {
     let (width, em) = (fonts.width_mm(&text.text, text.size_pt, text.weight), text.size_pt * MM_PER_PT);
     let (up, down) = (em * 0.72, em * 0.16);
     if text.turn_deg == 0.0 {
-        Box_ { left: text.x, top: text.y - up, right: text.x + width, bottom: text.y + down }
+        Extent { left: text.x, top: text.y - up, right: text.x + width, bottom: text.y + down }
     } else {
-        Box_ { left: text.x - up, top: text.y - width, right: text.x + down, bottom: text.y }
+        Extent { left: text.x - up, top: text.y - width, right: text.x + down, bottom: text.y }
     }
 }
 
@@ -121,7 +121,7 @@ fn texts(items: &[Item]) -> impl Iterator<Item = (&Item, &Text)> {
 /// Fails where two texts overlap or a text leaves the margins.
 pub fn assert_neat(fonts: &Fonts, name: &str, document: &Document) {
     for (number, page) in document.pages.iter().enumerate() {
-        let boxes: Vec<(Box_, &str)> =
+        let boxes: Vec<(Extent, &str)> =
             texts(&page.items).map(|(_, text)| (area(fonts, text), text.text.as_str())).collect();
         for (index, (a, first)) in boxes.iter().enumerate() {
             let inside = a.left >= 19.4 && a.right <= 196.6 && a.top >= 7.0 && a.bottom <= document.height_mm - 6.0;

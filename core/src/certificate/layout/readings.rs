@@ -113,5 +113,5 @@ fn set_row(sheet: &mut Sheet, one: &Reading, x: f64, y: f64) {
         (Side::Inside, Some(Interval::Gap)) => "gap",
         (Side::Inside, _) => "",
     };
-    sheet.element(Role::Td, |sheet| sheet.text(x + 51.5, y, word, TINY.bold()));
+    sheet.element(Role::Td, |sheet| sheet.text(x + 51.0, y, word, TINY.bold()));
 }

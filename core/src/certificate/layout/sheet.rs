@@ -158,6 +158,9 @@ impl<'a> Sheet<'a> {
     }
 
     fn within<T>(&mut self, element: Element, draw: impl FnOnce(&mut Self) -> T) -> T {
+        if self.decorating {
+            return draw(self);
+        }
         self.elements.push(element);
         self.open.push(self.elements.len() - 1);
         let result = draw(self);

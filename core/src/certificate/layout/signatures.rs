@@ -18,7 +18,7 @@ const GUTTER: f64 = 4.0;
 pub fn height(sheet: &Sheet, most: usize) -> f64 {
     let width = column_width(sheet);
     let columns =
-        sheet.content.signatures.iter().map(|one| Set::of(sheet, one, (width, most), &mut Cut::default()).height());
+        sheet.content.signatures.iter().map(|one| Below::of(sheet, one, (width, most), &mut Cut::default()).height());
     3.6 + LINE_DROP + columns.fold(0.0, f64::max) + 2.4
 }
 
@@ -34,8 +34,8 @@ pub fn set(sheet: &mut Sheet, most: usize, cut: &mut Cut) {
     for (index, signature) in content.signatures.iter().enumerate() {
         let x = grid::LEFT + index as f64 * (width + GUTTER);
         sheet.y = y + LINE_DROP;
-        let set = Set::of(sheet, signature, (width, most), cut);
-        sheet.element(Role::Sect, |sheet| one(sheet, signature, &set, (x, width)));
+        let below = Below::of(sheet, signature, (width, most), cut);
+        sheet.element(Role::Sect, |sheet| one(sheet, signature, &below, (x, width)));
     }
 }
 
@@ -45,13 +45,13 @@ fn column_width(sheet: &Sheet) -> f64 {
 }
 
 /// The lines below one signature.
-struct Set {
+struct Below {
     name: Vec<String>,
     facts: Vec<String>,
     statement: Vec<String>,
 }
 
-impl Set {
+impl Below {
     fn of(sheet: &Sheet, signature: &Signature, (width, most): (f64, usize), cut: &mut Cut) -> Self {
         let statement = match (&signature.signed, sheet.content.kind) {
             (_, Kind::Rehearsal) => signature.statement.clone(),
@@ -87,23 +87,23 @@ fn facts(sheet: &Sheet, signature: &Signature) -> String {
     }
 }
 
-fn one(sheet: &mut Sheet, signature: &Signature, set: &Set, (x, width): (f64, f64)) {
+fn one(sheet: &mut Sheet, signature: &Signature, below: &Below, (x, width): (f64, f64)) {
     let base = sheet.y;
     sheet.signature(Area::new(x, base - 8.4, x + width, base));
     if let Known::Known(signed) = &signature.signed
         && let Some(strokes) = &signed.strokes
     {
-        let box_ = Area::new(x + 4.0, base - 7.6, x + (width - 4.0).min(58.0), base + 1.0);
-        sheet.figure(&format!("Line drawn by {}", signature.name), |sheet| draw(sheet, strokes, box_));
+        let area = Area::new(x + 4.0, base - 7.6, x + (width - 4.0).min(58.0), base + 1.0);
+        sheet.figure(&format!("Line drawn by {}", signature.name), |sheet| draw(sheet, strokes, area));
     }
     sheet.line((x, base), (x + width, base), Pen::black(0.25));
     sheet.element(Role::P, |sheet| {
         if sheet.is(Kind::Rehearsal) {
             sheet.text(x + width, base - 1.6, "PRACTICE", BODY.bold().right());
         }
-        sheet.lines(x, &set.name, BODY.bold(), NAME_STEP);
-        sheet.lines(x, &set.facts, SMALL, STEP);
-        sheet.lines(x, &set.statement, SMALL, STEP);
+        sheet.lines(x, &below.name, BODY.bold(), NAME_STEP);
+        sheet.lines(x, &below.facts, SMALL, STEP);
+        sheet.lines(x, &below.statement, SMALL, STEP);
     });
 }
 

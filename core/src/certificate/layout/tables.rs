@@ -52,11 +52,11 @@ pub struct Table<'a> {
 impl Table<'_> {
     /// Sets heading and table below the cursor; nothing where there is no row.
     pub fn set(&self, sheet: &mut Sheet, rows: &[Row]) {
-        let rows: Vec<Set> = rows.iter().flat_map(|row| self.wrapped(sheet, row)).collect();
+        let rows: Vec<Wrapped> = rows.iter().flat_map(|row| self.wrapped(sheet, row)).collect();
         if rows.is_empty() {
             return;
         }
-        let first: f64 = rows.iter().take(2).map(Set::height).sum();
+        let first: f64 = rows.iter().take(2).map(Wrapped::height).sum();
         let keep = (HEAD + first + 1.6).min(sheet.height / 2.0);
         Heading { key: self.key, title: self.key, remark: self.remark, keep }.set(sheet);
         sheet.element(Role::Table, |sheet| self.rows(sheet, &rows));
@@ -64,7 +64,7 @@ impl Table<'_> {
         sheet.y += 1.4;
     }
 
-    fn rows(&self, sheet: &mut Sheet, rows: &[Set]) {
+    fn rows(&self, sheet: &mut Sheet, rows: &[Wrapped]) {
         sheet.element(Role::Tr, |sheet| self.head(sheet, false));
         for (index, row) in rows.iter().enumerate() {
             let last_pair = index + 2 == rows.len();
@@ -93,7 +93,7 @@ impl Table<'_> {
         sheet.y += 1.4;
     }
 
-    fn row(&self, sheet: &mut Sheet, row: &Set) {
+    fn row(&self, sheet: &mut Sheet, row: &Wrapped) {
         let top = sheet.y;
         for (index, (lines, x)) in row.cells.iter().zip(self.edges()).enumerate() {
             let style = SMALL.bold_if(index == 0 || row.bold == Some(index)).at(self.columns[index].align);
@@ -118,7 +118,7 @@ impl Table<'_> {
     }
 
     /// Returns a row in lines; one that no page could hold is cut into several.
-    fn wrapped(&self, sheet: &Sheet, row: &Row) -> Vec<Set> {
+    fn wrapped(&self, sheet: &Sheet, row: &Row) -> Vec<Wrapped> {
         let last = self.columns.len().saturating_sub(1);
         let cells: Vec<Vec<String>> = self
             .columns
@@ -133,7 +133,7 @@ impl Table<'_> {
             .collect();
         let most = ((sheet.height - grid::TOP - grid::FOOT - HEAD - 6.0 - AIR) / ROW).floor().max(1.0) as usize;
         let lines = cells.iter().map(Vec::len).max().unwrap_or(0);
-        let part = |from: usize| Set {
+        let part = |from: usize| Wrapped {
             cells: cells.iter().map(|lines| lines.iter().skip(from).take(most).cloned().collect()).collect(),
             bold: row.bold,
         };
@@ -142,12 +142,12 @@ impl Table<'_> {
 }
 
 /// A row in lines.
-struct Set {
+struct Wrapped {
     cells: Vec<Vec<String>>,
     bold: Option<usize>,
 }
 
-impl Set {
+impl Wrapped {
     fn height(&self) -> f64 {
         self.cells.iter().map(Vec::len).max().unwrap_or(0) as f64 * ROW + AIR
     }

@@ -19,6 +19,9 @@ pub type References = BTreeMap<&'static str, usize>;
 
 /// Returns `text` with `@<heading>` replaced by the number of its page; `–` where there is no such heading.
 pub fn resolve(text: &str, references: &References) -> String {
+    if !text.contains("@<") {
+        return text.to_string();
+    }
     headings::ALL.iter().fold(text.to_string(), |text, heading| {
         let mark = format!("@<{heading}>");
         if text.contains(&mark) {
