@@ -4,12 +4,15 @@ use super::flow::labelled;
 use super::grid::{self, TINY, rule};
 use super::labels::Area;
 use super::sheet::{Sheet, corners};
+use super::text;
 use super::words;
 use crate::certificate::content::{Kind, Seal};
 use crate::certificate::display::Role;
 use qrcodegen::{QrCode, QrCodeEcc};
 
 const STEP: f64 = 3.12;
+/// Lines of one sentence.
+const MOST_LINES: usize = 3;
 /// The side of the code.
 const CODE: f64 = 21.0;
 
@@ -47,12 +50,13 @@ fn indent(sheet: &Sheet) -> f64 {
 /// Labels and their lines.
 fn rows(sheet: &Sheet, coded: bool) -> Vec<(&'static str, Vec<String>)> {
     let width = grid::WIDTH - indent(sheet) - if coded { CODE + 6.0 } else { 0.0 };
-    words(sheet, coded).into_iter().map(|(label, text)| (label, sheet.wrap(&text, width, TINY))).collect()
+    let lines = |text: &str| text::wrap_at_most(sheet.fonts, text, width, TINY, MOST_LINES).0;
+    words(sheet, coded).into_iter().map(|(label, text)| (label, lines(&text))).collect()
 }
 
 fn words(sheet: &Sheet, coded: bool) -> [(&'static str, String); 3] {
     let head = &sheet.content.head;
-    let digits = words::grouped(&head.sha256);
+    let digits = words::grouped(&head.sha256.chars().take(64).collect::<String>());
     let entries = head.entries;
     let sealed = sealed(sheet);
     match (sheet.content.kind, sealed) {

@@ -93,7 +93,6 @@ impl Story {
         }
     }
 
-
     /// Does what is asked or reported. Panics where the rules refuse it.
     pub fn does(&mut self, command: Command) -> &mut Self {
         let facts = self.facts();
