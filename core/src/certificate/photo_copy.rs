@@ -18,7 +18,7 @@ const MEMORY: u64 = 400_000_000;
 /// Why no copy could be made.
 #[derive(Debug, thiserror::Error)]
 pub enum Fault {
-    #[error("the file is no JPEG or PNG picture, or it is damaged ({0})")]
+    #[error("the original is no JPEG or PNG picture, or it is damaged ({0})")]
     Unreadable(image::ImageError),
     #[error("the copy could not be written ({0})")]
     Unwritable(image::ImageError),

@@ -4,6 +4,7 @@ use sha2::{Digest, Sha256};
 
 use super::{Case, identity};
 use crate::certificate::content::{Known, Photo, PhotoCopy};
+use crate::certificate::photo_copy;
 
 use crate::procedure::repair;
 
@@ -49,5 +50,5 @@ fn copy(photo: &repair::Photo, original: &dyn Fn(&str) -> Option<Vec<u8>>) -> Re
     if read != photo.sha256 {
         return Err("the file on this device is not the original: its SHA-256 is another".into());
     }
-    Ok(PhotoCopy { sha256: read, orientation: 1, jpeg: bytes })
+    photo_copy::reduced(&bytes).map_err(|fault| fault.to_string())
 }

@@ -42,9 +42,13 @@ pub fn footers(sheet: &mut Sheet) {
         sheet.turn_to(page);
         sheet.decorate(|sheet| {
             sheet.rule(y - 4.0, rule::FINE);
-            sheet.text(grid::LEFT, y, left, TINY);
-            sheet.cell((grid::LEFT + grid::WIDTH / 2.0 + 8.0, y), 76.0, &middle, TINY.centre());
-            sheet.text(grid::RIGHT, y, &format!("page {} of {pages}", page + 1), SMALL.bold().right());
+            let beside = sheet.text(grid::LEFT, y, left, TINY);
+            let number = sheet.text(grid::RIGHT, y, &format!("page {} of {pages}", page + 1), SMALL.bold().right());
+            // Centred between its neighbours where it is too long for the middle of the page.
+            let (from, to) = (grid::LEFT + beside + 5.0, grid::RIGHT - number - 5.0);
+            let half = (sheet.measure(&middle, TINY) / 2.0).min((to - from) / 2.0);
+            let centre = (grid::LEFT + grid::WIDTH / 2.0 + 8.0).clamp(from + half, to - half);
+            sheet.cell((centre, y), to - from, &middle, TINY.centre());
         });
     }
 }

@@ -55,8 +55,8 @@ fn table(sheet: &mut Sheet, stages: &Stages) {
     });
     sheet.y += 0.4;
     if let Some(carried) = &stages.carried {
-        sheet.need(3.6);
         let lines = sheet.wrap(carried, grid::WIDTH, TINY);
+        sheet.need(3.6 * lines.len().min(6) as f64);
         sheet.element(Role::P, |sheet| sheet.lines(grid::LEFT, &lines, TINY, 3.6));
     }
 }
