@@ -2,10 +2,16 @@
 
 static FILES: &[(&str, &[u8])] = include!(concat!(env!("OUT_DIR"), "/ui.rs"));
 
+/// Browsers ask for it by this name, whatever the page says.
+const ICON: &[u8] = include_bytes!("../../../../src-tauri/icons/32x32.png");
+
 /// Returns the bytes and the media type of the file that the screens call `path`, if there is one.
 ///
 /// The path is looked up among the names, never on the disk.
 pub fn file(path: &str) -> Option<(&'static [u8], &'static str)> {
+    if path == "/favicon.ico" {
+        return Some((ICON, "image/png"));
+    }
     let name = if path == "/" { "/index.html" } else { path };
     let (name, bytes) = FILES.iter().find(|(known, _)| *known == name)?;
     Some((*bytes, media_type(name)?))

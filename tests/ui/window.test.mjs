@@ -1,0 +1,33 @@
+// The real window, as the person at the laptop has it. Needs a display: the Makefile gives it one of its own.
+
+import assert from "node:assert/strict";
+import { existsSync } from "node:fs";
+import { join } from "node:path";
+import { after, before, test } from "node:test";
+import { openWindow, until } from "./driver.mjs";
+
+let window;
+before(async () => { window = await openWindow(); }, { timeout: 60_000 });
+after(() => window?.end());
+
+test("the window opens on the first screen", { timeout: 30_000 }, async () => {
+  assert.equal(await window.text("h1"), "Today");
+  await until(async () => (await window.run("return document.title")).includes("Mendline"));
+});
+
+test("the core answers, from the folder that was named", { timeout: 30_000 }, async () => {
+  const envelope = JSON.stringify({ id: "window-test", request: { do: "today" } });
+  const response = JSON.parse(await window.run("return __TAURI__.core.invoke('ask', { envelope: args[0] })", envelope));
+  assert.ok(!("error" in response), JSON.stringify(response));
+  assert.ok(existsSync(join(window.data, "device")));
+});
+
+test("the page can do no more than it was allowed", { timeout: 30_000 }, async () => {
+  const refused = (command, args) => window.run("return __TAURI__.core.invoke(args[0], args[1]).then(() => 'allowed', String)", command, args);
+  assert.match(await refused("plugin:fs|read_text_file", { path: "/etc/passwd" }), /not allowed/);
+  assert.match(await refused("plugin:fs|read_file", { path: "/etc/passwd" }), /not allowed|forbidden/);
+  assert.match(await refused("plugin:fs|remove", { path: "/tmp/none" }), /not allowed/);
+  const outside = await window.run("return fetch('http://127.0.0.1:9/').then(() => 'allowed', String)");
+  assert.notEqual(outside, "allowed");
+  assert.equal(await window.run("try { return new Function('return 1')() } catch (problem) { return problem.name }"), "EvalError");
+});
