@@ -43,6 +43,7 @@ impl Ports {
 /// Returns the folder that holds the data of this person on this computer when no other is named.
 ///
 /// Errors: the system names no home.
+#[cfg(not(any(target_os = "android", target_os = "ios")))]
 pub fn usual_folder() -> Result<PathBuf> {
     let data = dirs::data_dir().ok_or_else(|| Error::new(ErrorKind::NotFound, "the system names no data folder"))?;
     Ok(data.join("mendline"))

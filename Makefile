@@ -1,0 +1,99 @@
+# make run      the demo repair, its certificate, and the program on the demo's data
+# make window   the window on this person's own data
+# make serve    the same in a browser
+# make test     everything that is checked before a change is taken
+# make screens  pictures of the screens, in out/screens
+# make android  type-checks the window for phones (about ten minutes the first time)
+# make deps     what the targets above need, without running them
+#
+# A target installs what is missing and asks nothing of the network when nothing is. Assumed: Rust by rustup, Node 20.
+
+SHELL := /bin/bash
+.SHELLFLAGS := -euo pipefail -c
+.ONESHELL:
+.SILENT:
+.DEFAULT_GOAL := run
+.PHONY: run window serve test screens android deps deps-core deps-window deps-test
+
+export PATH := $(HOME)/.cargo/bin:$(PATH)
+BUILT := $(or $(CARGO_TARGET_DIR),target)/debug
+
+# By Debian's names. lld links (.cargo/config.toml); the rest of the tests' list reads what was made.
+CORE_PACKAGES := build-essential lld
+WINDOW_PACKAGES := pkg-config libwebkit2gtk-4.1-dev
+TEST_PACKAGES := webkit2gtk-driver xvfb xauth chromium poppler-utils qpdf mupdf-tools
+
+run: deps-core
+	cargo build --package mendline-core
+	if $(BUILT)/mendline demo --help > /dev/null 2>&1; then
+	  $(BUILT)/mendline demo --out out
+	  echo "The certificate: out/certificate.pdf"
+	else
+	  echo "This version has no demo: the data folder out/data starts empty."
+	fi
+	if [ -n "$${DISPLAY:-}$${WAYLAND_DISPLAY:-}" ]; then
+	  $(MAKE) --no-print-directory window MENDLINE_DATA=out/data
+	else
+	  echo "No display here: open the address below in a browser. Ctrl-C ends it."
+	  $(BUILT)/mendline serve --data out/data
+	fi
+
+window: deps-core deps-window
+	cargo build --package mendline-app
+	MENDLINE_DATA="$(MENDLINE_DATA)" $(BUILT)/mendline-app
+
+serve: deps-core
+	cargo build --package mendline-core
+	$(BUILT)/mendline serve $(if $(MENDLINE_DATA),--data "$(MENDLINE_DATA)")
+
+# The window is built apart from the rest, as it is shipped: with a core that has no command line.
+test: deps-core deps-window deps-test
+	cargo fmt --all --check
+	cargo clippy --workspace --all-targets --locked -- -D warnings
+	cargo test --locked
+	cargo build --locked --package mendline-core
+	cargo build --locked --package mendline-app
+	cd tests/ui
+	MENDLINE_BUILT="$(abspath $(BUILT))" xvfb-run --auto-servernum --server-args="-screen 0 1280x1024x24" \
+	  node --test --test-concurrency=2 --test-reporter=spec unit/*.test.mjs *.test.mjs
+
+screens: deps-core deps-test
+	cargo build --package mendline-core
+	mkdir -p out/screens
+	node tests/ui/screens.mjs out/screens
+
+android: deps-core
+	tests/android-check.sh
+
+deps: deps-core deps-window deps-test
+
+deps-core:
+	$(call install,$(CORE_PACKAGES))
+
+deps-window:
+	$(call install,$(WINDOW_PACKAGES))
+
+deps-test: tests/ui/node_modules/.package-lock.json
+	$(call install,$(TEST_PACKAGES))
+
+tests/ui/node_modules/.package-lock.json: tests/ui/package-lock.json
+	cd tests/ui
+	npm ci --no-audit --no-fund
+	touch node_modules/.package-lock.json
+
+define install
+missing=()
+if ! command -v dpkg-query > /dev/null; then
+  echo "Not a Debian: needed are what Debian calls $(1)"
+  exit 0
+fi
+for package in $(1); do
+  dpkg-query --show --showformat='$${db:Status-Status}' $$package 2> /dev/null | grep --quiet '^installed$$' || missing+=($$package)
+done
+if (( $${#missing[@]} )); then
+  echo "Installing $${missing[*]}"
+  as_root=; [ "$$(id -u)" = 0 ] || as_root=sudo
+  $$as_root apt-get update --quiet
+  DEBIAN_FRONTEND=noninteractive $$as_root apt-get install --yes --no-install-recommends "$${missing[@]}"
+fi
+endef
