@@ -14,10 +14,10 @@ unpack() {
   std=$(apt-cache depends libstd-rust-web-dev | awk '/Depends: libstd-rust-web-[0-9]/ {print $2; exit}')
   llvm=$(apt-cache depends "$std" | awk '/Depends: libllvm/ {print $2; exit}')
   (cd "$kit/packages" && apt-get download rustc-web rust-web-src libstd-rust-web-dev "$std" "$llvm")
-  for package in "$kit"/packages/*.deb; do dpkg -x "$package" "$kit/root"; done
+  for package in "$kit"/packages/*.deb; do dpkg -x "$package" "$kit/unpacked"; done
 }
 
-if [ ! -x "$kit/root/usr/bin/rustc" ]; then unpack; fi
+if [ ! -x "$kit/unpacked/usr/bin/rustc" ]; then unpack; fi
 cat > "$kit/fake/cc" <<'FAKE'
 #!/bin/sh
 last=
@@ -34,7 +34,7 @@ done
 FAKE
 chmod +x "$kit/fake/cc" "$kit/fake/ar"
 export CC_aarch64_linux_android=$kit/fake/cc AR_aarch64_linux_android=$kit/fake/ar
-export LD_LIBRARY_PATH=$kit/root/usr/lib/x86_64-linux-gnu RUSTC=$kit/root/usr/bin/rustc RUSTC_BOOTSTRAP=1
+export LD_LIBRARY_PATH=$kit/unpacked/usr/lib/x86_64-linux-gnu RUSTC=$kit/unpacked/usr/bin/rustc RUSTC_BOOTSTRAP=1
 export CARGO_TARGET_DIR=$kit/target
 [ $# -gt 0 ] || set -- -p mendline-app --lib
 exec cargo check --locked -Zbuild-std=std,panic_abort --target aarch64-linux-android "$@"

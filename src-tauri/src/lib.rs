@@ -10,20 +10,24 @@ use std::sync::Arc;
 
 use tauri::{App, Builder, Manager, State, Wry};
 
-use edge::{Edge, error};
+use edge::Edge;
 
 /// A data folder that can't be opened still gets a window, because the screens have to say so.
 struct Opened(Result<Edge, String>);
 
+/// Says why the core was not asked; the same envelope may be sent again.
+#[derive(serde::Serialize)]
+struct NotAsked {
+    says: String,
+}
+
 /// Answers one envelope (JSON text) with one response (JSON text), away from the thread that draws.
 #[tauri::command]
-async fn ask(opened: State<'_, Arc<Opened>>, envelope: String) -> Result<String, String> {
+async fn ask(opened: State<'_, Arc<Opened>>, envelope: String) -> Result<String, NotAsked> {
     let opened = Arc::clone(&opened);
-    let answer = move || match &opened.0 {
-        Ok(edge) => edge.ask(&envelope),
-        Err(says) => error("data_folder", says),
-    };
-    tauri::async_runtime::spawn_blocking(answer).await.map_err(|problem| problem.to_string())
+    let answer = move || opened.0.as_ref().map_err(String::clone)?.ask(&envelope);
+    let answered = tauri::async_runtime::spawn_blocking(answer).await;
+    answered.unwrap_or_else(|problem| Err(problem.to_string())).map_err(|says| NotAsked { says })
 }
 
 /// Opens the window and stays until it is closed.

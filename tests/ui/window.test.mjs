@@ -1,10 +1,11 @@
 // The real window, as the person at the laptop has it. Needs a display: the Makefile gives it one of its own.
 
 import assert from "node:assert/strict";
-import { existsSync } from "node:fs";
+import { existsSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { after, before, test } from "node:test";
 import { openWindow, until } from "./driver.mjs";
+import { emptyFolder } from "./mendline.mjs";
 
 let window;
 before(async () => { window = await openWindow(); }, { timeout: 60_000 });
@@ -30,4 +31,24 @@ test("the page can do no more than it was allowed", { timeout: 30_000 }, async (
   const outside = await window.run("return fetch('http://127.0.0.1:9/').then(() => 'allowed', String)");
   assert.notEqual(outside, "allowed");
   assert.equal(await window.run("try { return new Function('return 1')() } catch (problem) { return problem.name }"), "EvalError");
+});
+
+test("what saves a file and gives a notice is there", { timeout: 30_000 }, async () => {
+  const kinds = await window.run("const { dialog, fs, notification } = __TAURI__; return [dialog.save, fs.writeFile, fs.readFile, notification.sendNotification].map((piece) => typeof piece)");
+  assert.deepEqual(kinds, ["function", "function", "function", "function"]);
+});
+
+test("a folder that can't be opened gets a window that says so, and no question counts as answered", { timeout: 60_000 }, async () => {
+  const folder = await emptyFolder();
+  const taken = join(folder.path, "taken");
+  writeFileSync(taken, "a file, not a folder");
+  const closed = await openWindow({ data: taken });
+  try {
+    const says = await closed.run("return __TAURI__.core.invoke('ask', { envelope: '{}' }).then(() => 'answered', ({ says }) => says)");
+    assert.match(says, /taken can't be opened/);
+    assert.match(await closed.text("body"), /does not answer/);
+  } finally {
+    await closed.end();
+    await folder.remove();
+  }
 });

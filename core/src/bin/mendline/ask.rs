@@ -24,7 +24,7 @@ pub fn run(folder: &Path) -> Result<(), String> {
 /// An error says which line it answers.
 fn answer(edge: &Edge, line: &[u8], number: u64) -> String {
     let response = match std::str::from_utf8(line) {
-        Ok(envelope) => edge.ask(envelope),
+        Ok(envelope) => edge.ask(envelope).unwrap_or_else(|says| error("not_asked", &says)),
         Err(_) => error("bad_request", "the line is not UTF-8"),
     };
     match serde_json::from_str(&response) {

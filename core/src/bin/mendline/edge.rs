@@ -3,7 +3,7 @@
 //! The window takes this file by `#[path]` too.
 
 use std::panic::{AssertUnwindSafe, catch_unwind};
-use std::path::Path;
+use std::path::{Path, PathBuf};
 use std::sync::{Mutex, PoisonError};
 
 use mendline_core::door::App;
@@ -12,6 +12,7 @@ use crate::ports::Ports;
 
 /// One open data folder, asked by any number of threads, one at a time.
 pub struct Edge {
+    folder: PathBuf,
     app: Mutex<App>,
     ports: Ports,
 }
@@ -23,28 +24,31 @@ impl Edge {
     pub fn open(folder: &Path) -> Result<Self, String> {
         let app = App::open(folder).map_err(|fault| sentence(folder, &fault))?;
         let ports = Ports::open(folder).map_err(|problem| sentence(folder, &problem))?;
-        Ok(Self { app: Mutex::new(app), ports })
+        Ok(Self { folder: folder.to_owned(), app: Mutex::new(app), ports })
     }
 
     /// Answers one envelope (JSON text) with one response (JSON text on one line).
     ///
     /// A panic in the core is a bug. It is answered as an error; the journal holds what was there before, because an
-    /// answer writes in one transaction or not at all.
-    pub fn ask(&self, envelope: &str) -> String {
-        let sensed = match self.ports.sense() {
-            Ok(sensed) => sensed,
-            Err(problem) => return error("no_random", &problem.to_string()),
-        };
+    /// answer writes in one transaction or not at all. What the core remembers may be half made: it is opened anew.
+    ///
+    /// Errors: the core could not be asked, and the same envelope may be sent again; a sentence that says why.
+    pub fn ask(&self, envelope: &str) -> Result<String, String> {
+        let sensed = self.ports.sense().map_err(|problem| format!("The request was not passed on: {problem}."))?;
         let mut app = self.app.lock().unwrap_or_else(PoisonError::into_inner);
-        caught(|| app.handle(envelope, &sensed))
+        if let Some(response) = caught(|| app.handle(envelope, &sensed)) {
+            return Ok(response);
+        }
+        if let Ok(fresh) = App::open(&self.folder) {
+            *app = fresh;
+        }
+        Ok(error("program_fault", "A fault in the program. Nothing was written. Start again, and report it."))
     }
 }
 
-/// The panic itself has been printed by then.
-fn caught(answer: impl FnOnce() -> String) -> String {
-    catch_unwind(AssertUnwindSafe(answer)).unwrap_or_else(|_| {
-        error("program_fault", "A fault in the program. Nothing was written. Start again, and report it.")
-    })
+/// Returns nothing after a panic, which has been printed by then.
+fn caught(answer: impl FnOnce() -> String) -> Option<String> {
+    catch_unwind(AssertUnwindSafe(answer)).ok()
 }
 
 /// Returns an error response.
@@ -61,8 +65,8 @@ mod tests {
     use super::*;
 
     #[test]
-    fn a_panic_is_answered_as_an_error() {
-        assert_eq!(caught(|| "an answer".to_owned()), "an answer");
-        assert!(caught(|| panic!("for the test")).contains("program_fault"));
+    fn a_panic_ends_the_question_and_nothing_else() {
+        assert_eq!(caught(|| "an answer".to_owned()).as_deref(), Some("an answer"));
+        assert_eq!(caught(|| panic!("for the test")), None);
     }
 }

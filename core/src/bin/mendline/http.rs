@@ -181,6 +181,7 @@ fn phrase(status: u16) -> &'static str {
         411 => "Length Required",
         413 => "Content Too Large",
         431 => "Request Header Fields Too Large",
+        503 => "Service Unavailable",
         _ => "Error",
     }
 }

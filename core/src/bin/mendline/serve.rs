@@ -122,7 +122,10 @@ impl Site {
             return Err(Refused(403));
         }
         let envelope = String::from_utf8(call.body(BODY_BYTES)?).map_err(|_| Refused(400))?;
-        Ok(json(200, self.edge.ask(&envelope)))
+        Ok(match self.edge.ask(&envelope) {
+            Ok(response) => json(200, response),
+            Err(says) => json(503, error("not_asked", &says)),
+        })
     }
 
     fn file(&self, head: &Head, target: &str) -> Result<Reply, Refused> {
