@@ -55,12 +55,16 @@ impl Visit<'_> {
 
     pub(super) fn repair(&mut self, id: &str) -> Result<Answer, Problem> {
         let repair = self.store.repair(id)?;
-        Ok(self.shown(&repair))
+        self.shown(&repair)
     }
 
-    fn shown(&self, repair: &Repair) -> Answer {
+    fn shown(&mut self, repair: &Repair) -> Result<Answer, Problem> {
         let around = Around { facts: &self.facts, people: &self.people };
-        Answer::Repair(Box::new(view::repair_view(repair, &around)))
+        let mut shown = view::repair_view(repair, &around);
+        for row in self.store.journal.live()?.into_iter().filter(|row| row.repair != repair.id) {
+            shown.others.extend(view::other(&self.store.repair(&row.repair)?, &self.facts.moment));
+        }
+        Ok(Answer::Repair(Box::new(shown)))
     }
 
     pub(super) fn open(&mut self, line: Line, defect: Defect, opening: Opening) -> Result<Answer, Problem> {
@@ -82,7 +86,7 @@ impl Visit<'_> {
         };
         let events = decide(None, &command, &self.facts, &self.people)?;
         let repair = with_writing(self, |store, writing| store.record(writing, None, &id, events, vec![]))?;
-        Ok(self.shown(&repair))
+        self.shown(&repair)
     }
 
     fn next_number(&self, rehearsal: bool) -> Result<String, Problem> {
@@ -138,7 +142,7 @@ impl Visit<'_> {
         };
         let after =
             with_writing(self, |store, writing: &Writing| store.record(writing, Some(repair), id, events, shelf))?;
-        Ok(self.shown(&after))
+        self.shown(&after)
     }
 
     pub(super) fn keep_photo(&mut self, id: &str, key: String, label: String, bytes: &[u8]) -> Result<Answer, Problem> {

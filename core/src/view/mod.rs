@@ -47,6 +47,31 @@ pub struct RepairView {
     pub trouble: Option<Trouble>,
     pub review: Review,
     pub people: Vec<Person>,
+    /// Other repairs in which a clock runs.
+    pub others: Vec<Other>,
+}
+
+/// Another repair in which a clock runs, and when it wants somebody.
+#[derive(Clone, Debug, Serialize)]
+pub struct Other {
+    pub repair: String,
+    pub node: String,
+    /// When its next reading is due, or its working time is over.
+    pub due_ms: i64,
+    pub holding: bool,
+}
+
+/// Returns when a repair wants somebody next, or `None` if no clock of it does.
+pub fn other(repair: &Repair, now: &crate::facts::Moment) -> Option<Other> {
+    let (plan, attempt) = times::plan_and_attempt(repair)?;
+    let shown = hold::hold(plan, attempt, now).filter(|hold| hold.released_ms.is_none());
+    let holding = shown.is_some();
+    let due_ms = match shown {
+        Some(hold) => hold.reading_due_ms?,
+        None if attempt.resin_runs() => clock::clock(plan, attempt, now)?.deadline_ms,
+        None => return None,
+    };
+    Some(Other { repair: repair.id.clone(), node: summary::summary(repair).node, due_ms, holding })
 }
 
 /// A stage on the rule of ten.
@@ -110,6 +135,7 @@ pub fn repair_view(repair: &Repair, around: &Around) -> RepairView {
         hold,
         review: review(repair),
         people: around.people.to_vec(),
+        others: vec![],
         repair: repair.clone(),
     }
 }
