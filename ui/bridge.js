@@ -68,3 +68,16 @@ function watchReceiver(found, failed) {
     .catch(() => failed("unavailable"));
   return () => { invoke("plugin:geolocation|clear_watch", { channelId: channel.id }).catch(() => {}); };
 }
+
+/**
+ * Saves bytes through the system's dialog. Returns true when saved, false when the person chose not to, undefined where
+ * there is no such dialog (a browser).
+ */
+export async function saveBytes(name, bytes) {
+  if (!tauri()) return undefined;
+  const { invoke } = tauri().core;
+  const path = await invoke("plugin:dialog|save", { options: { defaultPath: name } }).catch(() => null);
+  if (!path) return false;
+  await invoke("plugin:fs|write_file", bytes, { headers: { path: encodeURIComponent(path), options: "{}" } });
+  return true;
+}

@@ -5,8 +5,8 @@ import { say } from "./text/say.js";
 
 /**
  * Returns { fields, problems } of a form's controls. A control is { name, value, type, checked, disabled, label, dataset };
- * `data-as` is number (times `data-steps`, to a whole wire step), yes (true or false), list, or text. A name with dots is a
- * path. An empty field is left out: what is missing is for the core to say.
+ * `data-as` is number (times `data-steps`, to a whole wire step), yes (true or false), list, json, time (a local time with
+ * `data-offset` minutes, to a moment), or text. A name with dots is a path. An empty field is left out: what is missing is for the core to say.
  */
 export function readForm(controls) {
   const fields = {};
@@ -21,10 +21,12 @@ export function readForm(controls) {
   return { fields, problems };
 }
 
-function read({ value, label, dataset: { as, steps = "1", min, max, spanned } }) {
+function read({ value, label, dataset: { as, steps = "1", min, max, spanned, offset = "0" } }) {
   const text = value.trim();
   if (text === "") return {};
   if (as === "yes") return { value: text === "yes" };
+  if (as === "json") return { value: JSON.parse(text) };
+  if (as === "time") return { value: Date.parse(`${text}Z`) - Number(offset) * 60_000 };
   if (as !== "number") return { value: text };
   const number = typed(text, { minSec: spanned === "yes" });
   if (number === null) return { problem: say("problem.number", { label }) };
@@ -36,9 +38,32 @@ function read({ value, label, dataset: { as, steps = "1", min, max, spanned } })
 function put(fields, name, value, list) {
   const path = name.split(".");
   const last = path.pop();
-  const at = path.reduce((inner, key) => (inner[key] ??= {}), fields);
+  // A number in the path is a place in a list.
+  const at = path.reduce((inner, key, i) => (inner[key] ??= /^\d+$/.test(path[i + 1] ?? last) ? [] : {}), fields);
   if (list) (at[last] ??= []).push(value);
   else at[last] = value;
+}
+
+/** Returns `base` completed with `more`, path by path; what stands in `more` wins. */
+export const merged = (base, more) => Object.entries(more).reduce((all, [key, value]) => ({
+  ...all, [key]: plain(value) && plain(all[key]) ? merged(all[key], value) : value,
+}), base);
+
+const plain = (value) => typeof value === "object" && value !== null && !Array.isArray(value);
+
+/** Returns the first chosen file of a form as { name, field, bytes } with its bytes in base64, or nothing. */
+export async function chosenFile(form) {
+  const input = [...form.elements].find((control) => control.type === "file" && control.files.length > 0);
+  if (!input) return undefined;
+  const [picked] = input.files;
+  return { name: picked.name, field: input.name, bytes: base64(new Uint8Array(await picked.arrayBuffer())) };
+}
+
+const CHUNK = 0x8000;
+function base64(bytes) {
+  let text = "";
+  for (let i = 0; i < bytes.length; i += CHUNK) text += String.fromCharCode(...bytes.subarray(i, i + CHUNK));
+  return btoa(text);
 }
 
 /** Returns a form's controls as plain data, each with the words of its label. */

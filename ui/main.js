@@ -7,7 +7,8 @@ import { createCues } from "./device/cue.js";
 import { createLight } from "./device/light.js";
 import { createPosition } from "./device/position.js";
 import { createWake } from "./device/wake.js";
-import { controlsOf, readForm } from "./form.js";
+import { saveFile } from "./device/save.js";
+import { chosenFile, controlsOf, merged, readForm } from "./form.js";
 import { patch } from "./patch.js";
 import { banner } from "./parts/banner.js";
 import { html } from "./html.js";
@@ -17,9 +18,11 @@ import { createStore } from "./store.js";
 import { say } from "./text/say.js";
 import { listenForSteps } from "./touch/entry.js";
 import { listenForHolds } from "./touch/hold.js";
+import { listenForPads } from "./touch/pad.js";
 
 const LOOK_AGAIN_MS = 15_000;
 const SILENT_AGAIN_MS = 2_000;
+const LIVE_REST_MS = 300;
 
 const root = document.getElementById("root");
 const later = (ms, run) => setTimeout(run, ms);
@@ -46,7 +49,7 @@ function show() {
   const { screen, asks } = SCREENS[name];
   const ready = !asks || store.state.answer !== null;
   const shown = ready ? screen : SCREENS.opening.screen;
-  const view = { ...store.state.answer, params, now: store.now(), light: light.now(), drafts: store.state.drafts, problems: store.state.problems };
+  const view = { ...store.state.answer, params, now: store.now(), light: light.now(), person: localStorage.getItem("mendline.person"), drafts: store.state.drafts, problems: store.state.problems };
   patch(root, html`${banner(store.state)}${shown.render(view)}`);
   document.title = `${shown.title(view)} · ${say("app.name")}`;
   if (ready && arriving) arrived();
@@ -79,7 +82,7 @@ function arrive() {
 function look() {
   const { name, params } = store.state.route;
   drawn.looked = monotonic();
-  return SCREENS[name].asks && store.look(SCREENS[name].asks(params));
+  return SCREENS[name].asks && store.look(SCREENS[name].asks(params, store.draft, asked));
 }
 
 /** Sends what a control or a form asks for, and goes on when it was recorded. */
@@ -88,22 +91,46 @@ async function send(request, { then, form } = {}) {
   const response = await store.send(request);
   if (!response?.ok) { cues.play("warn"); return; }
   if (form) store.forget(form);
+  if (request.command?.command === "report") store.forget(`ago-${request.repair}`);
   cues.play("done");
+  if (response.ok.kind === "file") { announce(await saveFile(response.ok)); return; }
   announce(say("recorded"));
   if (then && then !== location.hash) location.hash = then;
   else await look();
 }
 
-function submit(form) {
+async function submit(form) {
   const { fields, problems } = readForm(controlsOf(form));
   if (problems.length > 0) return store.fault(problems);
-  return send({ ...JSON.parse(form.dataset.request), ...fields }, { then: form.dataset.then, form: form.id });
+  const request = merged(JSON.parse(form.dataset.request), fields);
+  if (form.dataset.live) { asked[form.id] = fields; return look(); }
+  if (!form.querySelector("input[type=file]")) return send(request, { then: form.dataset.then, form: form.id });
+  const file = await chosenFile(form);
+  if (!file) return store.fault([{ field: form.querySelector("input[type=file]").id, text: say("problem.file") }]);
+  const named = form.querySelector("[data-filename]") ? { name: file.name } : {};
+  return send({ ...request, ...named, [file.field]: file.bytes }, { then: form.dataset.then, form: form.id });
 }
 
 function keepTyped(control) {
   if (control.name === "light") light.set(control.value);
+  else if (control.name === "person") localStorage.setItem("mendline.person", control.value);
   else if (control.form?.id && control.name && control.type !== "file" && control.type !== "password") store.type(control.form.id, control.name, valueOf(control));
   store.redraw();
+  if (control.form?.dataset.live) askAgain(control.form);
+}
+
+// A form that computes asks the core again when the fingers rest. Nothing is written.
+const asked = {};
+let resting = null;
+function askAgain(form) {
+  clearTimeout(resting);
+  resting = setTimeout(() => {
+    const { fields, problems } = readForm(controlsOf(form));
+    if (problems.length > 0) return store.fault(problems);
+    store.fault([]);
+    asked[form.id] = fields;
+    return look();
+  }, LIVE_REST_MS);
 }
 
 function valueOf(control) {
@@ -131,6 +158,8 @@ listenForSteps(root, {
   later, stop: (handle) => clearTimeout(handle),
   changed: (input) => { keepTyped(input); cues.play("tap"); announce(say("step.value", { value: input.value, unit: document.getElementById(`${input.id}-unit`)?.textContent ?? "" })); },
 });
+
+listenForPads(root);
 
 const HELD = { held: "hold.started", armed: "hold.press_again", early: "hold.let_go", lapsed: "hold.not_confirmed" };
 listenForHolds(root, {

@@ -2,6 +2,16 @@
 
 const ROUTES = [
   { name: "today", path: /^\/?$/, params: [] },
+  { name: "plan", path: /^\/repair\/([^/]+)\/plan$/, params: ["id"] },
+  { name: "repair", path: /^\/repair\/([^/]+)(?:\/([a-z]+)(?:\/([^/]+))?)?$/, params: ["id", "sub", "key"] },
+  { name: "line", path: /^\/intake\/([^/]+)\/(\d+)$/, params: ["file", "index"] },
+  { name: "intake", path: /^\/intake$/, params: [] },
+  { name: "by_hand", path: /^\/by-hand$/, params: [] },
+  { name: "search", path: /^\/search$/, params: [] },
+  { name: "shelf", path: /^\/shelf(?:\/([a-z]+)(?:\/([^/]+))?)?$/, params: ["kind", "id"] },
+  { name: "people", path: /^\/people$/, params: [] },
+  { name: "check", path: /^\/check$/, params: [] },
+  { name: "help", path: /^\/help$/, params: [] },
 ];
 
 /** Returns the route of a location hash, or the route "lost" with the path that nothing stands behind. */

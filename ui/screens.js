@@ -1,11 +1,31 @@
 // By route: the screen, what it asks the core for, and whether a clock runs on it (`live`).
 
+import * as check from "./screens/check.js";
+import * as byHand from "./screens/by-hand.js";
+import * as help from "./screens/help.js";
+import * as intake from "./screens/intake.js";
+import * as line from "./screens/line.js";
 import * as lost from "./screens/lost.js";
 import * as opening from "./screens/opening.js";
+import * as people from "./screens/people.js";
+import * as plan from "./screens/plan.js";
+import * as repair from "./screens/repair/index.js";
+import * as search from "./screens/search.js";
+import * as shelf from "./screens/shelf.js";
 import * as today from "./screens/today.js";
 
 export const SCREENS = {
   today: { screen: today, asks: () => ({ do: "today" }), live: true },
+  repair: { screen: repair, asks: ({ id }) => ({ do: "repair", repair: id }), live: true },
+  plan: { screen: plan, asks: ({ id }, _, asked) => ({ do: "plan", repair: id, ...plan.choiceOf(asked[`plan-${id}`]) }) },
+  intake: { screen: intake, asks: () => ({ do: "inspections" }) },
+  line: { screen: line, asks: ({ file, index }) => ({ do: "inspection", file, index: Number(index) }) },
+  by_hand: { screen: byHand, asks: () => ({ do: "shelf" }) },
+  search: { screen: search, asks: (_, draft) => ({ do: "list", text: draft("search").text ?? "" }) },
+  shelf: { screen: shelf, asks: () => ({ do: "shelf" }) },
+  people: { screen: people, asks: () => ({ do: "shelf" }) },
+  check: { screen: check },
+  help: { screen: help, asks: () => ({ do: "rules" }) },
   opening: { screen: opening },
   lost: { screen: lost },
 };

@@ -40,7 +40,8 @@ export function createStore(ports) {
       take(response);
       state.refusal ??= refusal;
       state.error ??= error;
-      if (response.ok) state.answer = response.ok;
+      // A file to save is not what a screen shows.
+    if (response.ok && response.ok.kind !== "file") state.answer = response.ok;
     } catch {
       if (turn === asked) state.unreachable = true;
     }

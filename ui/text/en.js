@@ -1,8 +1,13 @@
 // English. A key is the code that the core or a screen uses; a value is a sentence with {names}, or a function where a number decides the form.
 
+import { office } from "./en-office.js";
+import { repair } from "./en-repair.js";
+
 export const en = {
   language: "en",
   sentences: {
+    ...repair,
+    ...office,
     "app.name": "Mendline",
     "app.loading": "Opening",
     "rehearsal.word": "REHEARSAL",
@@ -101,6 +106,10 @@ export const en = {
     "unreachable.text": "Nothing typed is lost. It is asked again every few seconds.",
     "unreachable.again": "Ask again now",
     "recorded": "Recorded.",
+    "saved": "Saved: {name}",
+    "saved.not": "Not saved.",
+    "saved.download": "Downloaded: {name}",
+    "problem.file": "Choose a file first.",
     "step.value": "{value} {unit}",
     "hold.started": "Holding.",
     "error.title": "That did not work",

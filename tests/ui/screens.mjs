@@ -1,0 +1,132 @@
+// Takes pictures of every screen, for people to look at: `node screens.mjs FOLDER [WORD …]`, as `make screens` does.
+
+import { mkdir } from "node:fs/promises";
+import { join } from "node:path";
+import { chromium } from "playwright-core";
+import { serveMendline } from "./mendline.mjs";
+import { Walk, asker } from "./walk.mjs";
+
+const SIZES = [{ name: "phone", width: 360, height: 640 }, { name: "laptop", width: 1280, height: 800 }];
+const [folder = "out/screens", ...words] = process.argv.slice(2);
+const FLAGS = ["--no-sandbox", "--disable-gpu", "--disable-background-networking", "--disable-component-update", "--disable-sync", "--no-first-run"];
+
+await mkdir(folder, { recursive: true });
+const core = await serveMendline();
+const api = asker(core.address);
+const browser = await chromium.launch({ executablePath: "/usr/bin/chromium", args: FLAGS });
+
+async function shoot(name, hash, { lights = ["day"], sizes = SIZES, full = true } = {}) {
+  if (words.length > 0 && !words.some((word) => name.includes(word))) return;
+  for (const { name: size, width, height } of sizes) {
+    const context = await browser.newContext({ viewport: { width, height }, deviceScaleFactor: 1 });
+    await context.addInitScript(() => localStorage.setItem("mendline.person", "varga"));
+    const page = await context.newPage();
+    const problems = [];
+    page.on("console", (said) => said.type() === "error" && problems.push(said.text()));
+    page.on("pageerror", (problem) => problems.push(String(problem)));
+    await page.goto(core.address);
+    await page.locator("h1").waitFor();
+    await page.evaluate((to) => { location.hash = to; }, hash);
+    await page.waitForTimeout(350);
+    for (const light of lights) {
+      await page.evaluate((to) => { document.documentElement.dataset.light = to; }, light);
+      await page.screenshot({ path: join(folder, `${name}_${light}_${size}.png`) });
+      if (full && light === "day") await page.screenshot({ path: join(folder, `${name}_${light}_${size}_whole.png`), fullPage: true });
+    }
+    const wider = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+    if (wider > 0) problems.push(`${wider} px wider than the screen`);
+    for (const problem of problems) console.error(`${name}, ${size}: ${problem}`);
+    await context.close();
+  }
+}
+
+const ALL = ["day", "sun", "night"];
+await shoot("first-run", "#/");
+await shoot("intake-empty", "#/intake");
+const opened = await new Walk(api).open({ number: "R-07" });
+const { files } = await api.ask({ do: "inspections" });
+await shoot("intake", "#/intake");
+await shoot("line", `#/intake/${files[0].file}/0`);
+await shoot("line-tallow", `#/intake/${files[0].file}/1`);
+await shoot("by-hand", "#/by-hand");
+await shoot("taken", `#/repair/${opened.id}`);
+await shoot("plan", `#/repair/${opened.id}/plan`);
+await opened.plan();
+await shoot("planned", `#/repair/${opened.id}`);
+await opened.goOn();
+await shoot("staging", `#/repair/${opened.id}`);
+await opened.answer("staging");
+await shoot("staging-done", `#/repair/${opened.id}`);
+
+const at = async (stage, options) => (await (await new Walk(api).open(options)).plan()).to(stage);
+const push = await at("test_push", { number: "R-08" });
+await shoot("push-begin", `#/repair/${push.id}`);
+await push.report({ what: "push_begun" }, 3);
+await shoot("push", `#/repair/${push.id}`);
+await push.report({ what: "mark_reached" });
+await shoot("push-back", `#/repair/${push.id}`);
+const sleeve = await at("sleeve_change", { number: "R-09" });
+await shoot("sleeve", `#/repair/${sleeve.id}`);
+const wet = await at("wet_out", { number: "R-10" });
+await shoot("go", `#/repair/${wet.id}`);
+await wet.go();
+await shoot("join", `#/repair/${wet.id}`);
+await shoot("ago", `#/repair/${wet.id}/ago`);
+await wet.report({ what: "joined" }, 13);
+await shoot("runs", `#/repair/${wet.id}`, { lights: ALL });
+await shoot("fill", `#/repair/${wet.id}/fill`);
+const over = await at("wet_out", { number: "R-11" });
+await over.go();
+await over.report({ what: "joined" }, 34);
+await shoot("time-over", `#/repair/${over.id}`, { lights: ALL });
+for (const place of ["on_table", "in_pipe", "touching_wall", "stuck"]) {
+  await over.report({ what: "patch_is", place });
+  await shoot(`over-${place}`, `#/repair/${over.id}`, { sizes: SIZES.slice(0, 1) });
+}
+const held = await at("wet_out", { number: "R-05" });
+await held.go();
+await held.report({ what: "joined" }, 75);
+await held.report({ what: "target_reached", gauge_pa: 131_000 }, 52);
+const reading = (gauge, ago, pipe = 12_000) => held.report({ what: "reading", gauge_pa: gauge, pipe_mc: pipe, upstream_um: 350_000, by: "hand", gauge: "G-04" }, ago);
+for (const [bar, ago] of [[130_000, 45], [129_000, 38], [128_000, 25], [127_000, 17], [126_000, 8]]) await reading(bar, ago);
+await shoot("hold", `#/repair/${held.id}`, { lights: ALL });
+await shoot("reading", `#/repair/${held.id}/reading`);
+await shoot("sample", `#/repair/${held.id}/sample`);
+await shoot("stop", `#/repair/${held.id}/stop`);
+await shoot("photo", `#/repair/${held.id}/photo`);
+await shoot("note", `#/repair/${held.id}/note`);
+await shoot("ended", `#/repair/${held.id}/ended`);
+await shoot("today", "#/", { lights: ALL });
+await reading(104_000, 0);
+await shoot("pressure-low", `#/repair/${held.id}`, { lights: ALL });
+await held.tell({ command: "end_attempt", outcome: "discarded", reasons: ["Hose burst."], in_pipe: "Nothing of it is in the pipe." });
+await shoot("between", `#/repair/${held.id}`);
+const rehearsal = await at("joined", { rehearsal: true });
+await shoot("rehearsal", `#/repair/${rehearsal.id}`, { lights: ALL });
+const done = await at("deflation", { number: "R-03" });
+await shoot("deflation", `#/repair/${done.id}`);
+await done.answer("deflation");
+await done.goOn();
+await shoot("verification", `#/repair/${done.id}`);
+await done.answer("wet_out", "placement", "inflation", "hold", "verification");
+await shoot("lateral", `#/repair/${done.id}/lateral/1`);
+await done.report({ what: "lateral_opened", lateral: 1, open_pct: 94, coupon: true });
+await shoot("review", `#/repair/${done.id}/review`);
+for (const one of done.view.review.broken.filter(({ waived, waivable }) => waivable && !waived)) await done.waive(one.rule, one.subject);
+await shoot("review-waived", `#/repair/${done.id}/review`);
+await done.tell({ command: "judge", accept: true, reasons: [] }, "varga");
+await shoot("sign", `#/repair/${done.id}`);
+const line = [[100, 500], [300, 200], [500, 700], [700, 300], [900, 600]];
+for (const person of ["ekdal", "varga"]) await done.tell({ command: "sign", name: "", statement: "I sign.", strokes: [line] }, person);
+await api.ask({ do: "issue", repair: done.id });
+await shoot("issued", `#/repair/${done.id}`);
+await shoot("search", "#/search");
+await shoot("people", "#/people");
+await shoot("shelf", "#/shelf");
+for (const kind of ["contract", "resin", "patch", "packer", "instrument", "method"]) await shoot(`shelf-${kind}`, `#/shelf/${kind}`, { sizes: SIZES.slice(0, 1) });
+await shoot("sheet-resin", "#/shelf/resin/Q30");
+await shoot("sheet-contract", "#/shelf/contract/QM-2026-31");
+await shoot("check", "#/check");
+await shoot("help", "#/help");
+await browser.close();
+await core.stop();

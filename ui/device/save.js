@@ -1,0 +1,21 @@
+// Saving a file that the core made: the system's dialog in the window and on the phone, a download in a browser.
+
+import { saveBytes } from "../bridge.js";
+import { say } from "../text/say.js";
+
+/** Saves { name, media_type, bytes } with bytes in base64. Returns what to say about it. */
+export async function saveFile({ name, media_type: type, bytes }) {
+  const raw = Uint8Array.from(atob(bytes), (letter) => letter.charCodeAt(0));
+  const saved = await saveBytes(name, raw);
+  if (saved === undefined) return download(name, new Blob([raw], { type }));
+  return say(saved ? "saved" : "saved.not", { name });
+}
+
+function download(name, blob) {
+  const link = document.createElement("a");
+  link.href = URL.createObjectURL(blob);
+  link.download = name;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+  return say("saved.download", { name });
+}

@@ -1,0 +1,33 @@
+// The line as the plan says it, for every screen that asks for a distance.
+
+import { quantity } from "../../format.js";
+import { figure } from "../../drawings/svg.js";
+import { lineView } from "../../drawings/line.js";
+import { say } from "../../text/say.js";
+
+/** Returns the drawing of the line with the patch, to scale along the pipe. */
+export function lineOf(view) {
+  const { line, plan } = view.repair;
+  if (!plan) return "";
+  const patch = plan.computed.patches[0];
+  const station = (patch.from_um + patch.to_um) / 2;
+  const label = say("drawn.line", { at: quantity("m", station), node: line.upstream.name });
+  const { choice } = plan;
+  const upstream = choice.from_node === "upstream";
+  return figure({
+    flush: true,
+    inside: lineView({
+      label,
+      length_m: line.length_um / 1e6,
+      nodes: [line.upstream.name, line.downstream.name],
+      laterals_m: line.laterals.map(({ station_um: um }) => um / 1e6),
+      target_m: station / 1e6,
+      target_named: true,
+      packer: { at_m: station / 1e6, length_m: plan.packer.body_um / 1e6 },
+      patch: { at_m: station / 1e6, length_m: (patch.to_um - patch.from_um) / 1e6 },
+      hose_from: upstream ? "start" : "end",
+      rope_from: choice.way_in === "rope" ? (upstream ? "end" : "start") : undefined,
+    }),
+    caption: label,
+  });
+}

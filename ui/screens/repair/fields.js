@@ -1,0 +1,65 @@
+// The fields of a task, drawn by their shape: numbers between − and +, words, choices, dates, times, instruments.
+
+import { html } from "../../html.js";
+import { number } from "../../format.js";
+import { entry } from "../../parts/entry.js";
+import { field, picks } from "../../parts/field.js";
+import { pair } from "../../parts/pair.js";
+import { say } from "../../text/say.js";
+
+/**
+ * Returns the fields. `prefix` is the path of the values in the request, `drafts` what was typed, `values` what was recorded.
+ */
+export const fieldsOf = ({ view, task, prefix, drafts = {}, values = {} }) => task.fields.map((one) => {
+  const name = `${prefix}.${one.key}`;
+  const id = `${task.key}-${one.key}`;
+  const label = one.optional ? say("field.optional", { label: one.label }) : one.label;
+  return drawn({ one, id, name, label, view, typed: drafts[name], recorded: values[one.key] });
+});
+
+function drawn({ one: { shape }, id, name, label, view, typed, recorded }) {
+  switch (shape.kind) {
+    case "number": return numberField({ shape, id, name, label, typed, recorded });
+    case "choice": return choiceField({ shape, id, name, label, picked: typed ?? recorded });
+    case "instrument": return picks({ id, name, label, value: typed ?? recorded, options: instruments(view, shape.of) });
+    case "time": return timeField({ id, name, label, view, typed, recorded });
+    case "date": return field({ id, name, label, type: "date", value: typed ?? recorded ?? "" });
+    default: return field({ id, name, label, value: typed ?? recorded ?? "" });
+  }
+}
+
+const numberField = ({ shape: { unit, per, decimals, least, most, step }, id, name, label, typed, recorded }) => entry({
+  id, name, label, unit, digits: decimals, steps: per, step: step / per, min: least / per, max: most / per,
+  value: typed ?? (recorded === undefined ? "" : number(recorded / per, decimals)),
+});
+
+const choiceField = ({ shape: { options }, id, name, label, picked }) => (options.length === 2
+  ? html`<p class="entry-label">${label}</p>${pair({ legend: label, name, picked, quiet: true, options: options.map(([value, words]) => ({ value, label: words })) })}`
+  : picks({ id, name, label, value: picked, options: [{ value: "", label: say("field.choose") }, ...options.map(([value, words]) => ({ value, label: words }))] }));
+
+const instruments = (view, of) => [{ value: "", label: say("field.choose") }, ...view.repair.plan.instruments
+  .filter(({ kind }) => kind === of).map(({ id, name }) => ({ value: id, label: name }))];
+
+// A local time of the place where the device is; the form turns it into a moment.
+function timeField({ id, name, label, view, typed, recorded }) {
+  const offset = view.now?.offset_min ?? 0;
+  const local = (ms) => new Date(ms + offset * 60_000).toISOString().slice(0, 16);
+  const value = typed ?? (recorded === undefined ? local(view.now?.at_ms ?? 0) : local(recorded));
+  return html`<label class="field" for="${id}">${label}<input id="${id}" name="${name}" type="datetime-local" value="${value}" data-as="time" data-offset="${offset}"></label>`;
+}
+
+/** Returns an answer in a few words, for the list of what is answered. */
+export function answered(task) {
+  const { answer } = task;
+  if (answer.kind === "does_not_apply") return say("task.not_because", { because: answer.because });
+  if (answer.kind === "not_right") return say("task.wrong_because", { because: answer.because });
+  return task.fields.map((one) => shown(one, answer.values?.[one.key])).filter(Boolean).join(", ") || task.detail;
+}
+
+function shown({ label, shape }, value) {
+  if (value === undefined || value === "") return "";
+  if (shape.kind === "number") return `${label.toLowerCase()} ${number(value / shape.per, shape.decimals)} ${shape.unit}`.trim();
+  if (shape.kind === "choice") return shape.options.find(([key]) => key === value)?.[1] ?? value;
+  if (shape.kind === "time") return `${label.toLowerCase()} ${new Date(value).toISOString().slice(11, 16)} UTC`;
+  return String(value);
+}

@@ -1,0 +1,32 @@
+// Before the first stage: the plan, and the way into staging.
+
+import { html } from "../../html.js";
+import { quantity } from "../../format.js";
+import { act, deck, usual } from "../../parts/deck.js";
+import { facts } from "../../parts/facts.js";
+import { section } from "../../parts/section.js";
+import { way } from "../../parts/way.js";
+import { say } from "../../text/say.js";
+import { budgetOf } from "./budget.js";
+import { lineOf } from "./drawn.js";
+import { computed, frame, tell, to } from "./frame.js";
+import { inTheWay, strip } from "./gate.js";
+
+export const title = () => say("planned.title");
+
+export function render(view) {
+  const { line, defect, plan } = view.repair;
+  return frame(view, {
+    title: title(),
+    main: html`${facts([
+      { label: say("planned.line"), value: `${line.upstream.name} – ${line.downstream.name}`, note: line.asset },
+      { label: say("planned.defect"), value: defect.observations[0]?.words ?? say("planned.by_hand"), note: `${quantity("m", defect.from_um)} – ${quantity("m", defect.to_um)}` },
+      ...(plan ? [{ label: say("planned.patch"), value: plan.patch.name }, { label: say("planned.packer"), value: plan.packer.name }, { label: say("planned.resin"), value: plan.resin.name }] : []),
+    ])}${lineOf(view)}
+    ${plan && section({ id: "estimate", title: say("planned.estimate"), inside: budgetOf(computed(view).budget) })}
+    ${inTheWay(view)}${plan && way({ label: say("planned.change"), href: to(view, "plan") })}`,
+    foot: plan
+      ? deck({ gate: strip(view, say("stage.staging")), more: usual({ repair: view.repair.id }), act: act({ label: say("planned.begin"), note: say("planned.begin_note"), does: tell(view, { command: "go_on" }), then: to(view) }) })
+      : deck({ act: act({ label: say("planned.make"), note: say("planned.make_note"), href: to(view, "plan") }) }),
+  });
+}
