@@ -27,10 +27,10 @@ export function render(view) {
   const typed = view.drafts?.[id] ?? {};
   const picked = [typed.observations ?? []].flat().map(Number);
   const rows = folded(view.observations);
-  const shown = rows.filter(({ code }) => !ENDS.test(code));
+  const shown = rows.filter(({ code }) => !ENDS.test(code) && !code.startsWith("BD"));
   return page({
     mast: mast({ title: title(), strong: say("today.line", { from: listed.upstream, to: listed.downstream }), where: listed.street, side: [listed.line] }),
-    main: html`<form id="${id}" class="intake" data-request="${JSON.stringify({ do: "open_from_inspection", file: view.file, index: Number(view.params.index) })}" data-then="#/" novalidate>
+    main: html`<main><form id="${id}" class="intake" data-request="${JSON.stringify({ do: "open_from_inspection", file: view.file, index: Number(view.params.index) })}" data-then="#/" novalidate>
       <div class="intake-draw">${drawn(view, shown, picked)}</div>
       <div class="intake-list">${choice({
         legend: say("line.observations"), aside: say("line.read", { n: shown.length }), name: "observations", several: true, picked: picked.map(String), kind: "section",
@@ -46,7 +46,7 @@ export function render(view) {
           { label: say("line.name"), value: view.name }, { label: say("line.coding"), value: "EN 13508-2" },
           { label: say("line.inspected"), value: listed.date, note: view.against_flow === null ? say("line.direction_unknown") : say(view.against_flow ? "line.upstream" : "line.downstream") },
           { label: say("line.line"), value: [listed.length_um && quantity("m", listed.length_um), listed.height_um && `DN ${listed.height_um / 1000}`, listed.material].filter(Boolean).join(", ") },
-        ]) })}</div></form>`,
+        ]) })}</div></form></main>`,
     deck: deck({ act: picked.length > 0
       ? act({ label: say("line.act", { n: picked.length }), note: extent(shown, picked), form: id })
       : action({ href: "#/by-hand", kind: "act", inside: html`<b>${say("line.pick")}</b><small>${say("line.pick_note")}</small>` }) }),
@@ -61,7 +61,7 @@ const ordered = (a, b) => [a, b].sort((x, y) => x - y);
 const stations = (one) => (one.until ? ordered(one.upstream_um ?? one.counted_um, one.until.upstream_um ?? one.until.counted_um) : [one.upstream_um ?? one.counted_um, one.upstream_um ?? one.counted_um]);
 const where = (one) => { const [from, to] = stations(one); return from === null ? "?" : from === to ? `${number(from / 1e6, 2)} m` : `${number(from / 1e6, 2)} – ${number(to / 1e6, 2)} m`; };
 const clock = (one) => [one.clock_from && hours(one.clock_from, one.clock_to ?? one.clock_from), one.downstream_um !== null && say("line.from_below", { m: number(one.downstream_um / 1e6, 2) })].filter(Boolean).join(" · ");
-const advice = ({ advice: { advice: says, why } }) => (says === "yes" ? "" : say(`advice.${says}`, { why: say(`why.${why}`) }));
+const advice = ({ advice: { advice: says }, advice_words: why, lateral }) => (says === "yes" || lateral ? "" : say(`advice.${says}`, { why }));
 const ambiguous = (shown, picked) => shown.some((one) => picked.includes(one.index) && one.clock_from && one.clock_from === one.clock_to);
 
 function extent(shown, picked) {
@@ -85,4 +85,4 @@ const face = (shown, picked) => html`<figure class="face-row">${clockFace({
   marks: shown.filter((one) => one.clock_from && (picked.includes(one.index) || one.lateral)).map((one) => ({ from: one.clock_from, to: one.clock_to ?? undefined, kind: one.lateral ? "lateral" : one.clock_to && one.clock_to !== one.clock_from ? "defect" : "dot" })),
 })}<figcaption><b>${say("face.downstream")}</b><br>${picked.length > 0 ? shown.filter((one) => picked.includes(one.index)).map((one) => one.words).join("; ") : say("line.none_picked")}</figcaption></figure>`;
 
-const others = (rows) => { const ends = rows.filter(({ code }) => ENDS.test(code)); return ends.length > 0 && html`<details><summary>${say("line.ends", { n: ends.length })}</summary><ul>${ends.map((one) => html`<li>${where(one)} ${one.words} (${one.code})</li>`)}</ul></details>`; };
+const others = (rows) => { const ends = rows.filter(({ code }) => ENDS.test(code) || code.startsWith("BD")); return ends.length > 0 && html`<details><summary>${say("line.ends", { n: ends.length })}</summary><ul>${ends.map((one) => html`<li>${where(one)} ${one.words} (${one.code})</li>`)}</ul></details>`; };

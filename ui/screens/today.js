@@ -45,8 +45,8 @@ const street = ({ street: name, number: no }) => `${name} · ${no}`;
 function mixed(view, { summary, clock, trouble }) {
   const left = clock.deadline_ms - view.now.at_ms;
   return html`<article class="live"><div class="live-head"><div><h3><a href="#/repair/${summary.repair}">${summary.node}</a></h3><p class="soft">${street(summary)}</p></div>
-    <p class="live-count"><b>${minSec(left)}</b> ${say("today.left")}</p></div>
-    ${tape({ n: clock.working_ms / 60e3, label: say("runs.tape", { left: minSec(left), all: Math.round(clock.working_ms / 60e3) }), parts: [{ kind: "full", m: Math.max(0, left / 60e3) }, { kind: "gone", m: Math.max(0, (clock.working_ms - left) / 60e3) }] })}
+    <p class="live-count"><b>${minSec(Math.abs(left), left < 0 ? "up" : "down")}</b> ${say(left < 0 ? "today.over" : "today.left")}</p></div>
+    ${tape({ n: clock.working_ms / 60e3, label: say("runs.tape", { left: minSec(left), all: Math.round(clock.working_ms / 60e3) }), parts: [{ kind: "full", m: Math.max(0, left / 60e3) }, { kind: "gone", m: Math.min(clock.working_ms, clock.working_ms - left) / 60e3 }] })}
     ${trouble && note({ lead: say("trouble.over"), text: say("trouble.where") })}</article>`;
 }
 

@@ -71,6 +71,8 @@ pub struct ObservationView {
     pub photo: String,
     pub video: String,
     pub advice: inspection::Patchable,
+    /// Why it needs care or does not suit, in words; empty if a patch is the usual repair.
+    pub advice_words: &'static str,
     pub lateral: bool,
 }
 
@@ -320,6 +322,10 @@ fn observation(inspection: &Inspection, index: usize, one: &Observation) -> Obse
         photo: one.photo.clone().unwrap_or_default(),
         video: one.video.clone().unwrap_or_default(),
         advice: inspection::patchable(one),
+        advice_words: match inspection::patchable(one) {
+            inspection::Patchable::Yes => "",
+            inspection::Patchable::WithCare { why } | inspection::Patchable::No { why } => why.words(),
+        },
         lateral: one.code == "BCA",
     }
 }

@@ -200,7 +200,7 @@ test("problems: counted in words, each leads to its field", () => {
   assert.match(words(sound(problemList([{ text: "x" }]))), /^1 thing to put right/);
   assert.equal(String(html`${problemList([])}`), "");
   assert.equal(problemOf([{ field: "a", text: "t" }], "a"), "t");
-  assert.equal(words(sound(refusalNote({ reason: "Too early", way_out: "wait" }))), "Too early Way out: wait");
+  assert.equal(words(sound(refusalNote({ broken: [{ says: "Too early", way_out: "wait" }] }))), "Too early Way out: wait");
 });
 
 test("dialog: named by its title, and it can be closed", () => assert.match(sound(dialog({ id: "d", title: "Waive", inside: "x" })), /aria-labelledby="d-title".*method="dialog"/s));

@@ -10,6 +10,9 @@ import { section } from "../../parts/section.js";
 import { say } from "../../text/say.js";
 import { temperatureEntries } from "../repair/temps.js";
 
+// What fits, and the two nearest that do not, with their reason.
+const shortList = (list) => [...list.filter(({ fits }) => fits).slice(0, 5), ...list.filter(({ fits }) => !fits).slice(0, 2)];
+
 /** Returns the form of the choice, filled with what the proposal was made from. */
 export function entries(view) {
   const { proposal, shelf } = view;
@@ -22,7 +25,7 @@ export function entries(view) {
     id: `plan-${name}`, name: `choice.${name}`, label, unit, digits: unit === "m" ? 2 : 1, steps: unit === "m" ? 1e6 : 1e3, step: unit === "m" ? 0.05 : 0.5, min: 0, max: most,
     value: value(name, recorded === null || recorded === undefined ? "" : number(recorded / (unit === "m" ? 1e6 : 1e3), unit === "m" ? 2 : 1)),
   });
-  const candidates = (name, list, legend) => rows({ legend, name: `choice.${name}`, picked: value(name, choice[name]), options: list.slice(0, 8).map((one) => ({ value: one.id, strong: one.name, note: one.says, closed: !one.fits && one.id !== choice[name] })) });
+  const candidates = (name, list, legend) => rows({ legend, name: `choice.${name}`, picked: value(name, choice[name]), options: shortList(list).map((one) => ({ value: one.id, strong: one.name, note: one.says, closed: !one.fits && one.id !== choice[name] })) });
   return html`<form id="${id}" class="plan-pick" data-live="yes" data-request="${JSON.stringify({ do: "plan", repair: view.repair.repair.id })}" novalidate>
     ${hidden("contract", choice.contract)}${hidden("method", choice.method)}${hidden("counter", choice.counter)}${hidden("tape", choice.tape)}
     ${candidates("patch", proposal.patches, say("planned.patch"))}${candidates("packer", proposal.packers, say("planned.packer"))}${candidates("resin", proposal.resins, say("planned.resin"))}

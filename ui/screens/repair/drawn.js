@@ -22,7 +22,8 @@ export function lineOf(view) {
       nodes: [line.upstream.name, line.downstream.name],
       laterals_m: line.laterals.map(({ station_um: um }) => um / 1e6),
       target_m: station / 1e6,
-      target_named: true,
+      // Near the reading point the figure would run into its name; the caption says it anyway.
+      target_named: station > line.length_um * 0.3,
       packer: { at_m: station / 1e6, length_m: plan.packer.body_um / 1e6 },
       patch: { at_m: station / 1e6, length_m: (patch.to_um - patch.from_um) / 1e6 },
       hose_from: upstream ? "start" : "end",

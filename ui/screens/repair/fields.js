@@ -56,10 +56,13 @@ export function answered(task) {
   return task.fields.map((one) => shown(one, answer.values?.[one.key])).filter(Boolean).join(", ") || task.detail;
 }
 
+// A label within a sentence begins small, unless it is a sign such as H₂S.
+const small = (label) => (/^[A-Z][a-z]/.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label);
+
 function shown({ label, shape }, value) {
   if (value === undefined || value === "") return "";
-  if (shape.kind === "number") return `${label.toLowerCase()} ${number(value / shape.per, shape.decimals)} ${shape.unit}`.trim();
+  if (shape.kind === "number") return `${small(label)} ${number(value / shape.per, shape.decimals)} ${shape.unit}`.trim();
   if (shape.kind === "choice") return shape.options.find(([key]) => key === value)?.[1] ?? value;
-  if (shape.kind === "time") return `${label.toLowerCase()} ${new Date(value).toISOString().slice(11, 16)} UTC`;
+  if (shape.kind === "time") return `${small(label)} ${new Date(value).toISOString().slice(11, 16)} UTC`;
   return String(value);
 }

@@ -14,8 +14,11 @@ import { tell } from "./frame.js";
 export const strip = (view, name) => {
   const shut = view.next.gate;
   if (!shut || shut.open) return "";
-  return gate({ reason: say("gate.closed", { name, n: shut.broken.length }), note: shut.broken[0]?.way_out });
+  return gate({ reason: say("gate.closed", { name, n: weight(shut.broken) }), note: shut.broken[0]?.says });
 };
+
+// Open tasks stand in one rule with their number; every other rule is one thing.
+const weight = (broken) => broken.reduce((sum, { rule, values }) => sum + (rule === "task_open" ? values.count : 1), 0);
 
 /** Returns the list of what stands in the way, with a button for the foreman at each that he may waive. */
 export const inTheWay = (view, broken = view.next.gate?.broken ?? []) => broken.length > 0 && section({
@@ -23,7 +26,7 @@ export const inTheWay = (view, broken = view.next.gate?.broken ?? []) => broken.
   inside: html`${conditions(broken.map((one, i) => ({
     state: one.waived ? "waived" : "open", text: one.says,
     note: one.waived ? say("gate.waived", { by: name(view, one.waived.foreman), why: one.waived.reason }) : one.way_out,
-    inside: one.waivable && !one.waived && html`<p>${one.way_out}</p><button type="button" class="way" data-opens="waive-${i}"><b>${say("gate.ask_foreman")}</b></button>`,
+    inside: one.waivable && !one.waived && html`<button type="button" class="way" data-opens="waive-${i}"><b>${say("gate.ask_foreman")}</b></button>`,
   })))}${broken.map((one, i) => one.waivable && !one.waived && waiver(view, one, i))}`,
 });
 

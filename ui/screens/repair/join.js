@@ -20,11 +20,12 @@ export function render(view) {
   return frame(view, {
     title: title(),
     main: html`<h2 class="lead-head">${say("join.title")}</h2><p class="lead">${say("join.text")}</p>
-      ${clock({ ms: left, note: say("join.at", { n: trim("celsius", budget.warmest_mc), what: say(`temperature.${budget.warmest}`) }) })}
+      ${clock({ ms: left, note: say("join.at", { n: trim("celsius", budget.warmest_mc) }) })}
       ${tape({ n: budget.working_ms / 60e3, label: say("join.tape", { left: minSec(left) }), parts: [{ kind: "full", m: left / 60e3 }, { kind: "gone", m: ago / 60e3 }] })}
       ${conditions([
         { state: "met", text: say("join.good", { at: at(view, view.go.good_until_ms) }) },
         { state: "met", text: say("join.lots") },
+        { state: "met", text: say("join.warmest", { what: say(`temperature.${budget.warmest}`), n: trim("celsius", budget.warmest_mc) }) },
         { state: "met", text: say("join.spare", { spare: minSec(budget.spare_ms) }) },
       ])}${note({ lead: say("caution"), text: say("join.caution") })}
       <p><a href="${to(view, "go")}">${say("join.measure_again")}</a></p>`,

@@ -14,7 +14,9 @@ use crate::units::Length;
 /// Returns the patches of the shelf for this pipe, those that cover the defect first.
 pub fn patches(defect: &Defect, choice: &PlanChoice, shelf: &ShelfView) -> Vec<Candidate> {
     let mut all: Vec<Candidate> = shelf.patches.iter().map(|patch| candidate(defect, choice, shelf, patch)).collect();
-    all.sort_by_key(|one| !one.fits);
+    // What has the right size stands before what has not.
+    let sized = |one: &Candidate| one.says.starts_with("for ");
+    all.sort_by_key(|one| (!one.fits, sized(one)));
     all
 }
 
