@@ -5,7 +5,7 @@ import { say } from "./text/say.js";
 
 /**
  * Returns { fields, problems } of a form's controls. A control is { name, value, type, checked, disabled, label, dataset };
- * `data-as` is number (times `data-steps`, to a whole wire step), yes (true or false), list, json, time (a local time with
+ * `data-as` is number (times `data-steps`, to a whole wire step), yes (true or false), list, number-list, json, time (a local time with
  * `data-offset` minutes, to a moment), or text. A name with dots is a path. An empty field is left out: what is missing is for the core to say.
  */
 export function readForm(controls) {
@@ -16,7 +16,7 @@ export function readForm(controls) {
     if ((control.type === "radio" || control.type === "checkbox") && !control.checked) continue;
     const { value, problem } = read(control);
     if (problem) problems.push({ field: control.id, text: problem });
-    else if (value !== undefined) put(fields, control.name, value, control.dataset.as === "list");
+    else if (value !== undefined) put(fields, control.name, value, control.dataset.as?.endsWith("list"));
   }
   return { fields, problems };
 }
@@ -25,6 +25,7 @@ function read({ value, label, dataset: { as, steps = "1", min, max, spanned, off
   const text = value.trim();
   if (text === "") return {};
   if (as === "yes") return { value: text === "yes" };
+  if (as === "number-list") return { value: Number(text) };
   if (as === "json") return { value: JSON.parse(text) };
   if (as === "time") return { value: Date.parse(`${text}Z`) - Number(offset) * 60_000 };
   if (as !== "number") return { value: text };

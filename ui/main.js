@@ -95,7 +95,9 @@ async function send(request, { then, form } = {}) {
   cues.play("done");
   if (response.ok.kind === "file") { announce(await saveFile(response.ok)); return; }
   announce(say("recorded"));
-  if (then && then !== location.hash) location.hash = then;
+  // A repair that was just opened has an id only now.
+  const next = then?.replace("{repair}", response.ok.repair?.id);
+  if (next && next !== location.hash) location.hash = next;
   else await look();
 }
 

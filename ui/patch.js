@@ -18,9 +18,11 @@ function patchNode(parent, old, fresh) {
   else if (!alike(old, fresh)) { old.replaceWith(fresh); setVarsBelow(fresh); }
   else if (old.nodeType !== 1) { if (old.data !== fresh.data) old.data = fresh.data; }
   else {
+    // Taken before the children move over: a text area without its text has no value any more.
+    const { checked, value } = fresh;
     patchAttributes(old, fresh);
     patchChildren(old, fresh);
-    patchState(old, fresh);
+    patchState(old, { checked, value });
   }
 }
 

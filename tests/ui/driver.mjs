@@ -104,6 +104,22 @@ class Window {
     return value;
   }
 
+  /** Draws a line with the mouse over an element; points are in thousandths of its width and height. */
+  async draw(css, points) {
+    const box = await this.run(`const found = document.querySelector(args[0]); found.scrollIntoView({ block: "center" }); const { left, top, width, height } = found.getBoundingClientRect(); return { left, top, width, height };`, css);
+    const at = ([x, y]) => ({ type: "pointerMove", duration: 20, x: Math.round(box.left + (x / 1000) * box.width), y: Math.round(box.top + (y / 1000) * box.height) });
+    const [first, ...rest] = points.map(at);
+    const actions = [first, { type: "pointerDown", button: 0 }, ...rest, { type: "pointerUp", button: 0 }];
+    await this.send("POST", `${this.session}/actions`, { actions: [{ type: "pointer", id: "mouse", parameters: { pointerType: "mouse" }, actions }] });
+  }
+
+  /** Holds the mouse down on an element. */
+  async hold(css, ms) {
+    const { x, y } = await this.run(`const { left, top, width, height } = document.querySelector(args[0]).getBoundingClientRect(); return { x: Math.round(left + width / 2), y: Math.round(top + height / 2) };`, css);
+    const actions = [{ type: "pointerMove", duration: 0, x, y }, { type: "pointerDown", button: 0 }, { type: "pause", duration: ms }, { type: "pointerUp", button: 0 }];
+    await this.send("POST", `${this.session}/actions`, { actions: [{ type: "pointer", id: "mouse", parameters: { pointerType: "mouse" }, actions }] });
+  }
+
   /** Returns a picture of the page as PNG. */
   async screenshot() {
     return Buffer.from(await this.send("GET", `${this.session}/screenshot`), "base64");

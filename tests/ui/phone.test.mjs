@@ -4,8 +4,12 @@ import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { after, before, test } from "node:test";
+import { fileURLToPath } from "node:url";
 import { chromium } from "playwright-core";
+import { inBrowser } from "./hands.mjs";
+import { wholeJob } from "./job.mjs";
 import { serveMendline } from "./mendline.mjs";
+import { asker } from "./walk.mjs";
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const FLAGS = ["--no-sandbox", "--disable-gpu", "--disable-background-networking", "--disable-component-update", "--disable-sync", "--no-first-run"];
@@ -61,3 +65,29 @@ test("without the token no question is answered", { timeout: 60_000 }, async () 
   assert.equal(status, 403);
   await close();
 });
+
+const INSPECTION = fileURLToPath(new URL("../../fixtures/inspections/quillmere.txt", import.meta.url));
+const PHOTO = fileURLToPath(new URL("../../fixtures/photos/cover.jpg", import.meta.url));
+
+for (const viewport of PHONES) {
+  test(`the whole job by taps at ${viewport.width} × ${viewport.height}`, { timeout: 240_000 }, async () => {
+    const own = await serveMendline();
+    try {
+      const { page, problems, close } = await openPhone(viewport, own.address);
+      page.setDefaultTimeout(20_000);
+      await page.getByRole("heading", { level: 1, name: "Today" }).waitFor();
+      const number = await wholeJob(inBrowser(page), INSPECTION, PHOTO);
+      assert.match(number, /^[0-9A-F]{3}-0001$/);
+      const [saved] = await Promise.all([page.waitForEvent("download"), page.locator(".deck > .act").click()]);
+      const pdf = readFileSync(await saved.path());
+      assert.equal(pdf.subarray(0, 5).toString(), "%PDF-");
+      assert.equal(saved.suggestedFilename(), `${number}.pdf`);
+      const { repairs } = await asker(own.address).ask({ do: "list" });
+      assert.deepEqual(repairs.map((one) => [one.status, one.certificate]), [["issued", number]]);
+      assert.deepEqual(problems.filter((problem) => !problem.startsWith(`outside: ${own.origin}`)), []);
+      await close();
+    } finally {
+      await own.stop();
+    }
+  });
+}

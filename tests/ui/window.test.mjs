@@ -4,7 +4,10 @@ import assert from "node:assert/strict";
 import { existsSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { after, before, test } from "node:test";
+import { fileURLToPath } from "node:url";
 import { openWindow, until } from "./driver.mjs";
+import { inWindow } from "./hands.mjs";
+import { wholeJob } from "./job.mjs";
 import { emptyFolder } from "./mendline.mjs";
 
 let window;
@@ -50,5 +53,21 @@ test("a folder that can't be opened gets a window that says so, and no question 
   } finally {
     await closed.end();
     await folder.remove();
+  }
+});
+
+test("the whole job by clicks, keys and a drawn line", { timeout: 300_000 }, async () => {
+  const own = await openWindow();
+  try {
+    const path = (name) => fileURLToPath(new URL(`../../fixtures/${name}`, import.meta.url));
+    const number = await wholeJob(inWindow(own), path("inspections/quillmere.txt"), path("photos/cover.jpg"));
+    assert.match(number, /^[0-9A-F]{3}-0001$/);
+    const pdf = await own.run(`const ask = (request) => __TAURI__.core.invoke("ask", { envelope: JSON.stringify({ id: crypto.randomUUID(), request }) }).then(JSON.parse);
+      const { ok } = await ask({ do: "list" });
+      const file = await ask({ do: "certificate", repair: ok.repairs[0].repair });
+      return { name: file.ok.name, head: atob(file.ok.bytes).slice(0, 5) };`);
+    assert.deepEqual(pdf, { name: `${number}.pdf`, head: "%PDF-" });
+  } finally {
+    await own.end();
   }
 });

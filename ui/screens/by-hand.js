@@ -22,7 +22,7 @@ export function render(view) {
   const seen = "defect.observations.0";
   return page({
     mast: mast({ title: title(), where: say("intake.title") }),
-    main: html`<main class="stack">${form({ id: FORM, then: "#/", does: { do: "open_by_hand", defect: { origin: { kind: "by_hand" }, observations: [{ code: "" }] } }, inside: html`
+    main: html`<main class="stack">${form({ id: FORM, then: "#/repair/{repair}/plan", does: { do: "open_by_hand", defect: { origin: { kind: "by_hand" }, observations: [{ code: "" }] } }, inside: html`
       ${section({ id: "hand-line", title: say("hand.line"), inside: html`${text("asset", "line.asset")}${text("upstream", "line.upstream.name")}${text("downstream", "line.downstream.name")}${text("street", "line.street")}
         ${metres("length", "line.length_um")}${entry({ id: "dn", name: "line.height_um", label: say("hand.dn"), unit: "mm", steps: 1000, step: 25, min: 50, max: 3000, value: typed["line.height_um"] ?? "" })}${text("material", "line.material")}${text("carries", "line.carries")}` })}
       ${section({ id: "hand-defect", title: say("hand.defect"), inside: html`${text("words", `${seen}.words`)}${metres("from", "defect.from_um")}${metres("to", "defect.to_um")}<p class="soft">${say("hand.stations")}</p>` })}

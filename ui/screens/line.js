@@ -30,10 +30,10 @@ export function render(view) {
   const shown = rows.filter(({ code }) => !ENDS.test(code) && !code.startsWith("BD"));
   return page({
     mast: mast({ title: title(), strong: say("today.line", { from: listed.upstream, to: listed.downstream }), where: listed.street, side: [listed.line] }),
-    main: html`<main><form id="${id}" class="intake" data-request="${JSON.stringify({ do: "open_from_inspection", file: view.file, index: Number(view.params.index) })}" data-then="#/" novalidate>
+    main: html`<main><form id="${id}" class="intake" data-request="${JSON.stringify({ do: "open_from_inspection", file: view.file, index: Number(view.params.index) })}" data-then="#/repair/{repair}/plan" novalidate>
       <div class="intake-draw">${drawn(view, shown, picked)}</div>
       <div class="intake-list">${choice({
-        legend: say("line.observations"), aside: say("line.read", { n: shown.length }), name: "observations", several: true, picked: picked.map(String), kind: "section",
+        legend: say("line.observations"), aside: say("line.read", { n: shown.length }), name: "observations", several: true, as: "number-list", picked: picked.map(String), kind: "section",
         options: shown.map((one) => ({ value: String(one.index), strong: one.words, note: [one.code, advice(one), one.remark].filter(Boolean).join(" · "), at: [where(one), clock(one)] })),
       })}${others(rows)}</div>
       <div class="intake-side">${section({ id: "picked", title: say("line.picked"), kind: "", inside: face(shown, picked) })}

@@ -88,6 +88,18 @@ test("an entry steps by press, goes on under a long press and by arrow keys", { 
   await close();
 });
 
+test("what is typed into several lines is there after every new drawing", { skip }, async () => {
+  const { page, close } = await chromium.open("gallery/index.html#parts");
+  const seen = await page.evaluate(async () => {
+    const { patch } = await import("/patch.js");
+    const root = document.body.appendChild(document.createElement("div"));
+    const draw = (text) => { patch(root, `<form><textarea id="several">${text}</textarea></form>`); return root.querySelector("textarea").value; };
+    return [draw(""), draw("because"), draw("because"), draw("because")];
+  });
+  assert.deepEqual(seen, ["", "because", "because", "because"]);
+  await close();
+});
+
 test("drawing anew keeps the focus, the caret and what is being typed", { skip }, async () => {
   const { page, close } = await chromium.open("gallery/index.html#parts");
   await page.locator("#l").focus();

@@ -155,7 +155,7 @@ export const SAMPLES = {
     main: html`<main class="check check-changed">${figure({ kind: "chain", inside: chain({ entries: 214, label: "Chain of 214 entries", broken: { entry: 140, says: "page 2: 93 min, entry 140: 81:12" }, flags: [[1, "planned"], [18, "staging", true], [46, "test push"], [74, "wet-out", true], [98, "inflation", true], [122, "hold"], [158, "verification"]].map(([entry_, name, minor]) => ({ entry: entry_, name, minor })) }) })}
       ${figure({ kind: "chain", inside: chain({ entries: 4210, label: "Chain of 4210 entries" }) })}</main>` }),
   parts: () => page({ mast: mast({ title: "Parts", where: "not on other samples", strong: "Gallery" }),
-    main: html`<main class="stack">${problemList([{ field: "name", text: "Name: is missing." }, { text: "No reading yet." }])}${refusalNote({ reason: "Too early: 11 min are missing", way_out: "take readings until 11:44." })}
+    main: html`<main class="stack">${problemList([{ field: "name", text: "Name: is missing." }, { text: "No reading yet." }])}${refusalNote({ broken: [{ says: "Too early: 11 min are missing", way_out: "take readings until 11:44." }] })}
       ${field({ id: "name", label: "Name", value: "Ekdal & <b>", problem: "Name: is missing." })}${lines({ id: "l", label: "What was seen", value: "first\nsecond" })}${picks({ id: "p", label: "Material", value: "b", options: [{ value: "a", label: "Clay" }, { value: "b", label: "Concrete" }] })}${file({ id: "f", label: "Photo", accept: "image/*", camera: true })}
       ${held({ label: "Joined at 13:02:10", note: "Next tap: target pressure reached" })}
       ${clock({ what: "Less than a minute", ms: 42_300, note: "to 13:36" })}${clock({ what: "More than an hour", ms: 3_905_000, count: true })}

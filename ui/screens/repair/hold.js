@@ -26,7 +26,7 @@ export function render(view) {
     title: title(), mainKind: "stage holdm",
     main: html`<div class="hold-count">${counted(view)}</div>${chart(view)}
       <section class="section hold-where"><h2>${say("hold.check")} <small>${say("hold.check_each")}</small></h2>${conditions(checks(view))}</section>
-      ${log(view)}${view.next.gate && !view.next.gate.open && view.hold.missing_ms <= 0 && inTheWay(view)}
+      ${log(view)}<div class="hold-gate">${view.next.gate && !view.next.gate.open && inTheWay(view)}</div>
       <section class="section only-wide hold-line"><h2>${say("hold.where")}</h2>${lineOf(view)}</section>`,
     foot: foot(view),
   });

@@ -1,0 +1,181 @@
+// The whole job, tapped through the screens from the first start to the certificate. `hands` is a browser or the window.
+
+import assert from "node:assert/strict";
+
+/** What the crew of the test writes into a field, by the last word of its name. */
+const ENTRIES = {
+  number: "CS-1014-1", how: "jetted twice", oxygen_permille: "20.9", flammable_pct: "0", hydrogen_sulfide_ppm: "0", carbon_monoxide_ppm: "2",
+  least_um: "196.5", most_um: "199", gauge_pa: "0.5", held_ms: "5", drop_pa: "0", lot_a: "26-0811-A", lot_b: "26-0809-B", expires_a: "2031-02-11", expires_b: "2031-02-09",
+  stored_least_mc: "10", stored_most_mc: "20", lot_patch: "GM-5512", resin_mc: "19.2", air_mc: "13.1", pipe_mc: "12.8", pct: "88", front_um: "198", rear_um: "202",
+  mass_a_mg: "812", mass_b_mg: "406", mixed_ms: "190", hour: "5", height_um: "0", coupons: "1", what: "gloves and wipes", mass_g: "2", where_to: "Quillmere yard", plugs: "0", found: "nothing new",
+};
+
+/** Taps through the whole job. Returns the certificate's number as the last screen says it. */
+export async function wholeJob(hands, inspection, photo) {
+  await hands.click(".way[data-request]");
+  await hands.go("#/people");
+  await pick(hands, "Tomas Ekdal");
+  await hands.go("#/intake");
+  await hands.file("#inspection-file", inspection);
+  await act(hands, "Take it in", false);
+  await hands.clickText("a.way b", "MH 031 to MH 032");
+  await heading(hands, "Which is the defect?");
+  await hands.clickText(".choice label b", "Crack, lengthwise");
+  await act(hands, "Take 1 as the defect");
+  await heading(hands, "Plan");
+  await act(hands, "Accept this plan");
+  await heading(hands, "Planned");
+  await act(hands, "Begin staging");
+  await stage(hands, "Staging", photo);
+  await act(hands, "Test push begins");
+  await act(hands, "Packer is at the mark");
+  await act(hands, "Packer is back and sound");
+  await stage(hands, "Test push", photo);
+  await stage(hands, "Sleeve change", photo);
+  await heading(hands, "Go or no-go");
+  await act(hands, "Ask for the go");
+  await held(hands, "Parts joined");
+  await held(hands, "Target pressure reached");
+  await holding(hands);
+  await stage(hands, "Deflation", photo);
+  await verification(hands, photo);
+  await review(hands);
+  await sign(hands, "Technician");
+  await person(hands, "Ines Varga");
+  await sign(hands, "Foreman");
+  await act(hands, "Issue the certificate");
+  await heading(hands, "Certificate");
+  return hands.text(".act small");
+}
+
+const heading = (hands, text) => hands.until(async () => (await hands.text("h1")) === text, `the heading ${text}`);
+const label = (hands) => hands.run(`return document.querySelector(".deck > .act b")?.textContent.trim() ?? ""`);
+
+async function act(hands, text, once = true) {
+  await hands.until(async () => (await label(hands)).includes(text), `the act ${text}`);
+  await hands.click(".deck > .act");
+  if (once) await hands.until(async () => (await label(hands)) !== text, `${text} was recorded`);
+}
+
+// What can't be undone is held for two seconds.
+async function held(hands, text) {
+  await hands.until(async () => (await label(hands)).includes(text), `the held act ${text}`);
+  await hands.hold(".deck > .act");
+  await hands.until(async () => !(await label(hands)).includes(text), `${text} was recorded`);
+}
+
+const pick = (hands, name) => hands.clickText(".choice label b", name);
+
+async function person(hands, name) {
+  const here = await hands.run("return location.hash");
+  await hands.go("#/people");
+  await pick(hands, name);
+  await hands.go(here);
+}
+
+/** Answers every task of a stage and takes its photos, until the act leads on. */
+async function stage(hands, name, photo) {
+  await heading(hands, name);
+  for (let taps = 0; taps < 60; taps += 1) {
+    const what = await open(hands);
+    if (what === "photo") await take(hands, photo);
+    else if (what === "task") await answer(hands);
+    else { await hands.click(".deck > .act"); return; }
+  }
+  assert.fail(`${name} never ends`);
+}
+
+// Between two screens there is no act for a moment.
+const open = (hands) => hands.until(() => hands.run(`const act = document.querySelector(".deck > .act");
+  if (!act) return "";
+  if (act.hash?.includes("/photo/")) return "photo";
+  return document.querySelector("form.task-form") ? "task" : "on";`), "an act");
+
+async function take(hands, photo) {
+  const before = await label(hands);
+  await hands.click(".deck > .act");
+  await heading(hands, "Photo");
+  const kept = await hands.text(".lead");
+  await hands.file("#photo-file", photo);
+  await act(hands, "Keep the photo");
+  await hands.until(async () => (await hands.text("h1")) !== "Photo", `${before}: ${kept} was kept`);
+}
+
+async function answer(hands) {
+  const fields = await hands.run(`return [...document.querySelectorAll("form.task-form :is(input, select)")].filter((one) => !["radio", "hidden", "datetime-local"].includes(one.type))
+    .map((one) => ({ id: one.id, name: one.name.split(".").at(-1), value: one.value, kind: one.type, options: one.options ? [...one.options].map((option) => option.value) : [] }));`);
+  const task = await hands.run(`return document.querySelector("form.task-form").id`);
+  for (const { id, name, value, kind, options } of fields.filter((one) => one.value === "")) {
+    if (options.length > 0) await hands.choose(`#${id}`, options[1]);
+    else if (ENTRIES[name] !== undefined) await hands.type(`#${id}`, ENTRIES[name], kind);
+    assert.equal(value, "");
+  }
+  // A choice of two stands as a pair; the first answer is the one that goes on.
+  const pairs = await hands.run(`return [...new Set([...document.querySelectorAll("form.task-form input[type=radio]")].map((one) => one.name))].filter((name) => !document.querySelector("form.task-form input[name='" + name + "']:checked"))`);
+  for (const name of pairs) await hands.click(`form.task-form label:has(input[name="${name}"])`);
+  await hands.click(".deck > .act");
+  await hands.until(async () => (await hands.run(`return document.querySelector("form.task-form")?.id`)) !== task, `${task} was recorded; the screen says: ${await hands.text("body").then((text) => text.slice(0, 300))}`);
+}
+
+async function holding(hands) {
+  await heading(hands, "Hold");
+  await act(hands, "Take a reading");
+  await heading(hands, "Reading");
+  await act(hands, "Record the reading");
+  await heading(hands, "Hold");
+  await hands.clickText("a.way b", "Feel the sample");
+  await hands.clickText(".pair label", "Hard");
+  await act(hands, "Record the sample");
+  await heading(hands, "Hold");
+  await waive(hands, "The hose must be out before the street opens.");
+  await held(hands, "Release");
+}
+
+async function waive(hands, reason) {
+  await hands.clickText("button.way b", "Ask the foreman");
+  await hands.type("dialog[open] textarea", reason);
+  await hands.click("dialog[open] .act");
+  await hands.until(async () => (await hands.run(`return document.querySelector("dialog[open]") === null`)), "the waiver was recorded");
+}
+
+async function verification(hands, photo) {
+  await heading(hands, "Verification");
+  for (let taps = 0; taps < 60; taps += 1) {
+    const what = await open(hands);
+    const says = await label(hands);
+    if (what === "photo") await take(hands, photo);
+    else if (what === "task") await answer(hands);
+    else if (says === "Open the lateral") await lateral(hands);
+    else return;
+    await heading(hands, "Verification");
+  }
+}
+
+async function lateral(hands) {
+  await hands.click(".deck > .act");
+  await heading(hands, "Open the lateral");
+  await hands.clickText(".pair label", "Yes");
+  await act(hands, "Record the opening");
+}
+
+async function review(hands) {
+  await person(hands, "Ines Varga");
+  await act(hands, "To the foreman’s review");
+  await heading(hands, "Review");
+  while (await hands.run(`return document.querySelector("button.way[data-opens]") !== null`)) {
+    const waiting = await hands.run(`return document.querySelectorAll("button.way[data-opens]").length`);
+    await waive(hands, "Looked at on camera; no lift, no fold.");
+    await hands.until(async () => (await hands.run(`return document.querySelectorAll("button.way[data-opens]").length`)) < waiting, "one departure fewer");
+  }
+  await act(hands, "Accept the repair");
+  await heading(hands, "Sign");
+  await person(hands, "Tomas Ekdal");
+}
+
+async function sign(hands, role) {
+  await heading(hands, "Sign");
+  await hands.until(async () => (await hands.text("#pad")).startsWith(role), `${role} signs`);
+  await hands.draw("canvas.pad", [[100, 500], [300, 200], [450, 750], [650, 300], [900, 600]]);
+  await act(hands, "Sign", false);
+  await hands.until(async () => !(await hands.run(`return document.querySelector("#pad")?.textContent ?? ""`)).startsWith(role), `${role} has signed`);
+}
