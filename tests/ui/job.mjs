@@ -145,10 +145,17 @@ async function verification(hands, photo) {
     const says = await label(hands);
     if (what === "photo") await take(hands, photo);
     else if (what === "task") await answer(hands);
+    else if (says === "Say where it came to rest") await rest(hands);
     else if (says === "Open the lateral") await lateral(hands);
     else return;
     await heading(hands, "Verification");
   }
+}
+
+async function rest(hands) {
+  await hands.click(".deck > .act");
+  await heading(hands, "Where it came to rest");
+  await act(hands, "Record where it rests");
 }
 
 async function lateral(hands) {

@@ -78,7 +78,7 @@ for (const viewport of PHONES) {
       await page.getByRole("heading", { level: 1, name: "Today" }).waitFor();
       const number = await wholeJob(inBrowser(page), INSPECTION, PHOTO);
       assert.match(number, /^[0-9A-F]{3}-0001$/);
-      const [saved] = await Promise.all([page.waitForEvent("download"), page.locator(".deck > .act").click()]);
+      const [saved] = await Promise.all([page.waitForEvent("download").catch(async () => assert.fail(`nothing was saved; the screen says: ${await page.locator("body").innerText()}`)), page.locator(".deck > .act").click()]);
       const pdf = readFileSync(await saved.path());
       assert.equal(pdf.subarray(0, 5).toString(), "%PDF-");
       assert.equal(saved.suggestedFilename(), `${number}.pdf`);

@@ -108,6 +108,7 @@ await shoot("deflation", `#/repair/${done.id}`);
 await done.answer("deflation");
 await done.goOn();
 await shoot("verification", `#/repair/${done.id}`);
+await done.report({ what: "at_the_mark", beyond_um: -3_000 });
 await done.answer("wet_out", "placement", "inflation", "hold", "verification");
 await shoot("lateral", `#/repair/${done.id}/lateral/1`);
 await done.report({ what: "lateral_opened", lateral: 1, open_pct: 94, coupon: true });

@@ -30,7 +30,7 @@ const lists = (view) => [
   list("mixed", view.mixed, (one) => mixed(view, one), "lives"),
   list("holding", view.holding, (one) => holding(view, one), "lives"),
   list("curing", view.curing, (one) => curing(view, one)),
-  list("underway", view.underway, row), list("review", view.review, row), list("next", view.next, row), list("taken", view.taken, row), list("done", view.done, row),
+  list("underway", view.underway, row), list("review", view.review, row), list("next", view.next, row), list("taken", view.taken, row), list("done", view.done, row), list("damaged", view.damaged, row),
   [view.mixed, view.holding, view.curing, view.underway, view.review, view.next, view.taken, view.done].every((all) => all.length === 0)
     && html`<section class="section"><p>${say("today.none")}</p></section>`,
 ];

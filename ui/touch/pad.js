@@ -34,7 +34,11 @@ export function listenForPads(root) {
 
 const hidden = (pad) => pad.closest("form").elements[pad.dataset.pad];
 const strokesOf = (pad) => JSON.parse(hidden(pad).value || "[]");
-const keep = (pad, strokes) => { hidden(pad).value = JSON.stringify(strokes); };
+// Told as typed, so that the store keeps the line while the screen is drawn anew.
+const keep = (pad, strokes) => {
+  hidden(pad).value = JSON.stringify(strokes);
+  hidden(pad).dispatchEvent(new Event("input", { bubbles: true }));
+};
 
 /** Returns the place of a pointer in thousandths of the field, inside it. */
 export function inThousandths({ left, top, width, height }, { clientX, clientY }) {

@@ -168,6 +168,11 @@ impl Visit<'_> {
 
     pub(super) fn issue(&mut self, id: &str) -> Result<Answer, Problem> {
         let repair = self.store.repair(id)?;
+        // A number is not given to a certificate that can't be printed.
+        let missing = certificate::derive::refusals(&repair, &self.people);
+        if !missing.is_empty() {
+            return Err(Problem::refused(&missing));
+        }
         let number = self.certificate_number(repair.rehearsal)?;
         let taken = ShelfEvent::NumberTaken { number: number.clone(), repair: id.to_owned() };
         self.tell_with(id, &Command::Issue { number }, vec![taken])

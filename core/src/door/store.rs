@@ -91,30 +91,37 @@ impl Store {
         let record = Record { facts: writing.facts.clone(), events };
         let after = apply_record(before, &record)
             .ok_or_else(|| Problem::error("not_opened", "The repair has not been opened."))?;
-        let mut drafts = vec![self.draft(id, writing.facts, codec::encode(&record)?)?];
+        let heads = self.repairs.get(id).map_or_else(Vec::new, |(heads, _)| heads.clone());
+        let mut drafts = vec![draft(id, heads, writing.facts, codec::encode(&record)?)];
         if !shelf_events.is_empty() {
             drafts.push(self.shelf_draft(writing.facts, shelf_events)?);
         }
-        self.write(writing, drafts, vec![view::row(&after)], id)?;
-        Ok(after)
+        match self.write(writing, drafts, vec![view::row(&after)], id)? {
+            Appended::Written(_) => Ok(after),
+            // Another program sent the same request first; what it wrote stands.
+            Appended::Repeated(_) => self.repair(id),
+        }
     }
 
     /// Records events of the shelf.
     pub fn record_shelf(&mut self, writing: &Writing, events: Vec<ShelfEvent>) -> Result<(), Problem> {
         let draft = self.shelf_draft(writing.facts, events)?;
-        self.write(writing, vec![draft], vec![], SHELF)
+        self.write(writing, vec![draft], vec![], SHELF)?;
+        Ok(())
     }
 
     fn shelf_draft(&self, facts: &Facts, events: Vec<ShelfEvent>) -> Result<Draft, Fault> {
-        self.draft(SHELF, facts, codec::encode(&ShelfRecord { facts: facts.clone(), events })?)
+        let heads = self.shelf.as_ref().map_or_else(Vec::new, |(heads, _)| heads.clone());
+        Ok(draft(SHELF, heads, facts, codec::encode(&ShelfRecord { facts: facts.clone(), events })?))
     }
 
-    fn draft(&self, repair: &str, facts: &Facts, body: Vec<u8>) -> Result<Draft, Fault> {
-        let heads = self.journal.heads(repair)?;
-        Ok(Draft { repair: repair.to_owned(), device: facts.device.clone(), heads, branch: None, body })
-    }
-
-    fn write(&mut self, writing: &Writing, drafts: Vec<Draft>, rows: Vec<Row>, answer: &str) -> Result<(), Problem> {
+    fn write(
+        &mut self,
+        writing: &Writing,
+        drafts: Vec<Draft>,
+        rows: Vec<Row>,
+        answer: &str,
+    ) -> Result<Appended, Fault> {
         let write = Write {
             request: writing.request,
             request_hash: writing.request_hash,
@@ -123,21 +130,25 @@ impl Store {
             rows,
             answer: answer.as_bytes().to_vec(),
         };
-        match self.journal.append(&write)? {
-            Appended::Written(_) | Appended::Repeated(_) => Ok(()),
-        }
+        self.journal.append(&write)
     }
 
     /// Makes the register anew from the journal. Returns how many repairs it lists.
     pub fn rebuild(&mut self) -> Result<usize, Fault> {
         let mut rows = vec![];
         for id in self.journal.repairs()? {
-            // A repair whose chain is broken stays out of the lists, and stays in the journal as it is.
-            if let Ok(Some(repair)) = self.replayed(&id) {
-                rows.push(view::row(&repair));
-            }
+            // A repair whose chain is broken stays in the journal as it is, and in the lists, so that nobody misses it.
+            rows.push(match self.replayed(&id) {
+                Ok(Some(repair)) => view::row(&repair),
+                Ok(None) | Err(_) => view::damaged_row(&id),
+            });
         }
         self.journal.replace_all(&rows)?;
         Ok(rows.len())
     }
+}
+
+/// An entry that follows the heads that the decision was made on; another writer in between makes the journal refuse it.
+fn draft(repair: &str, heads: Vec<Hash>, facts: &Facts, body: Vec<u8>) -> Draft {
+    Draft { repair: repair.to_owned(), device: facts.device.clone(), heads, branch: None, body }
 }

@@ -384,6 +384,18 @@ impl Attempt {
         self.answers.values().find(|answered| answered.kind == kind)
     }
 
+    /// Returns how far past the mark the patch came to rest, if somebody has said where it did; short of it is negative.
+    pub fn rest(&self) -> Option<Length> {
+        let answered = self.answer(TaskKind::AtTheMark).map(|answered| &answered.answer).filter(|answer| answer.done());
+        let tapped = self.at_mark.as_ref().map(|mark| mark.beyond_um);
+        let written = answered.map(|answer| answer.number("beyond_um").map(Length::from_um));
+        match (tapped, written) {
+            (Some(Some(beyond)), _) | (_, Some(Some(beyond))) => Some(beyond),
+            (None, None) => None,
+            _ => Some(Length::default()),
+        }
+    }
+
     /// Returns whether resin is mixed and the patch is not yet at pressure: nothing may stand in the way.
     pub fn resin_runs(&self) -> bool {
         self.joined.is_some() && self.target.is_none() && self.released.is_none() && self.ended.is_none()

@@ -13,7 +13,7 @@ pub use broken::BrokenView;
 pub use clock::{ClockView, CureView};
 pub use hold::{HoldView, ReadingView, StretchView};
 pub use next::{GateView, Next};
-pub use summary::{Status, Summary, row, summary};
+pub use summary::{Status, Summary, damaged_row, row, summary};
 pub use tasks::{PhotoTask, TaskView};
 pub use today::{Today, today};
 pub use trouble::Trouble;

@@ -37,6 +37,7 @@ pub enum Act {
     Reading,
     Sample,
     Release,
+    AtTheMark,
     OpenLateral,
     Judge,
     NewAttempt,
@@ -148,6 +149,9 @@ fn verifying(repair: &Repair, plan: &Plan, attempt: &Attempt, around: &Around) -
     let overdue = Stage::ALL.into_iter().flat_map(|stage| open_tasks(plan, attempt, stage)).next();
     if let Some(task) = overdue {
         return Next { act: Act::Answer, key: Some(task.key.clone()), ..judge };
+    }
+    if attempt.rest().is_none() {
+        return Next { act: Act::AtTheMark, ..judge };
     }
     let opened = |index: &&usize| attempt.laterals.iter().any(|opened| opened.lateral == **index);
     if let Some(index) = plan.computed.covered.iter().find(|index| !opened(index)) {

@@ -25,6 +25,8 @@ pub enum Status {
     Review,
     Issued,
     Unrepaired,
+    /// Its chain is broken: it can be read as stored and exported.
+    Damaged,
 }
 
 impl Status {
@@ -38,6 +40,7 @@ impl Status {
             Self::Review => "review",
             Self::Issued => "issued",
             Self::Unrepaired => "unrepaired",
+            Self::Damaged => "damaged",
         }
     }
 }
@@ -140,5 +143,36 @@ pub fn row(repair: &Repair) -> Row {
         certificate: shown.certificate.clone(),
         lots: lots.map(str::to_owned).collect(),
         summary: serde_json::to_vec(&shown).unwrap_or_default(),
+    }
+}
+
+/// Returns the row of a repair whose chain can't be read: it is listed by its id.
+pub fn damaged_row(id: &str) -> Row {
+    let shown = Summary {
+        repair: id.to_owned(),
+        number: id.chars().take(8).collect(),
+        rehearsal: false,
+        status: Status::Damaged,
+        stage: Stage::Planned,
+        attempt: 0,
+        asset: String::new(),
+        upstream: String::new(),
+        downstream: String::new(),
+        node: String::new(),
+        street: String::new(),
+        dn_um: Length::default(),
+        defect: String::new(),
+        station_um: Length::default(),
+        open_departures: 0,
+        off_plan: 0,
+        certificate: None,
+        changed_ms: 0,
+    };
+    Row {
+        repair: shown.repair.clone(),
+        number: shown.number.clone(),
+        status: shown.status.code().to_owned(),
+        summary: serde_json::to_vec(&shown).unwrap_or_default(),
+        ..Row::default()
     }
 }

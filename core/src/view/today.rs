@@ -24,6 +24,8 @@ pub struct Today {
     pub taken: Vec<Summary>,
     pub review: Vec<Summary>,
     pub done: Vec<Summary>,
+    /// Their chains are broken; they can be read as stored and exported.
+    pub damaged: Vec<Summary>,
     pub owner: String,
     pub crew: String,
 }
@@ -63,6 +65,7 @@ pub fn today(live: &[Repair], others: Vec<Summary>, now: &Moment) -> Today {
             Status::Underway => &mut shown.underway,
             Status::Review => &mut shown.review,
             Status::Issued | Status::Unrepaired => &mut shown.done,
+            Status::Damaged => &mut shown.damaged,
         };
         list.push(line);
     }

@@ -41,8 +41,8 @@ export function render(view) {
 const pad = (view, role, me) => section({
   id: "pad", title: say("done.draw", { role: say(`role.${role}`) }),
   inside: html`<p class="lead">${say(`statement.${role}`)}</p><p class="soft">${me ? say("done.as", { name: me.name, role: say(`role.${me.role}`) }) : say("done.nobody")}</p>
-    ${form({ id: `sign-${role}`, then: to(view), does: tell(view, { command: "sign", name: me?.name ?? "", statement: say(`statement.${me?.role ?? role}`) }), inside: html`<canvas class="pad" data-pad="command.strokes" width="900" height="300" aria-label="${say("done.pad")}"></canvas>
-      <input type="hidden" name="command.strokes" data-as="json" value="[]"><button type="button" class="way" data-pad-clear><b>${say("done.again")}</b></button>` })}
+    ${form({ id: `sign-${role}`, then: to(view), does: tell(view, { command: "sign", name: me?.name ?? "", statement: say(`statement.${me?.role ?? role}`) }), inside: html`<canvas class="pad" data-key="pad-${role}" data-pad="command.strokes" width="900" height="300" aria-label="${say("done.pad")}"></canvas>
+      <input type="hidden" name="command.strokes" data-as="json" value="${view.drafts?.[`sign-${role}`]?.["command.strokes"] ?? "[]"}"><button type="button" class="way" data-pad-clear><b>${say("done.again")}</b></button>` })}
     <p class="soft">${say("done.pad_note")}</p>`,
 });
 

@@ -10,6 +10,7 @@ import * as join from "./join.js";
 import * as laterals from "./laterals.js";
 import * as planned from "./planned.js";
 import * as push from "./push.js";
+import * as rest from "./rest.js";
 import * as reading from "./reading.js";
 import * as review from "./review.js";
 import * as runs from "./runs.js";
@@ -20,6 +21,7 @@ import * as trouble from "./trouble.js";
 const SIDE = {
   stop, reading, review,
   lateral: laterals,
+  rest,
   photo: aside.photo,
   note: aside.note,
   ago: aside.ago,

@@ -77,7 +77,9 @@ function foot(view, one, open) {
   return deck({ more: usual({ repair: view.repair.id }), act: act({ label: say("tasks.go_on", { next }), note: say("tasks.go_on_note"), does: tell(view, { command: "go_on" }), then: to(view) }) });
 }
 
-const verdict = (view) => (view.next.act === "open_lateral"
+const verdict = (view) => (view.next.act === "at_the_mark"
+  ? act({ label: say("rest.go"), note: say("rest.text"), href: to(view, "rest") })
+  : view.next.act === "open_lateral"
   ? act({ label: say("lateral.act"), note: say("lateral.note"), href: to(view, `lateral/${view.next.key}`) })
   : act({ label: say("review.go"), note: say("review.go_note", { n: view.review.open }), href: to(view, "review") }));
 

@@ -47,7 +47,7 @@ fn evidence(plan: &Plan, attempt: &Attempt) -> Vec<Broken> {
         ("When the parts were joined", attempt.joined.is_some()),
         ("When target pressure was reached", attempt.target.is_some()),
         ("When the packer was let down", attempt.released.is_some()),
-        ("Where the patch came to rest: at the mark, or how far past it", place::beyond(attempt).is_some()),
+        ("Where the patch came to rest: at the mark, or how far past it", attempt.rest().is_some()),
         ("A hold with readings", hold::state(plan, attempt).is_some() && !attempt.readings.is_empty()),
     ];
     there

@@ -44,23 +44,9 @@ pub fn inside(case: &Case) -> Option<(Length, Length)> {
     })
 }
 
-/// Returns how far past the mark the patch came to rest, away from the node that the plan counts from.
-///
-/// A tap "at the mark" without a number is at the mark. `None`: nobody said.
-pub fn beyond(attempt: &Attempt) -> Option<Length> {
-    let tapped = attempt.at_mark.as_ref().map(|mark| mark.beyond_um);
-    let answered = attempt.answer(TaskKind::AtTheMark).filter(|answered| answered.answer.done());
-    let written = answered.map(|answered| answered.answer.number("beyond_um").map(Length::from_um));
-    match (tapped, written) {
-        (Some(Some(beyond)), _) | (_, Some(Some(beyond))) => Some(beyond),
-        (None, None) => None,
-        _ => Some(Length::from_um(0)),
-    }
-}
-
 /// Returns how far downstream of its planned place the patch lies.
 pub fn shift(plan: &Plan, attempt: &Attempt) -> Option<i64> {
-    let beyond = beyond(attempt)?.as_um();
+    let beyond = attempt.rest()?.as_um();
     Some(match plan.choice.from_node {
         FromNode::Upstream => beyond,
         FromNode::Downstream => -beyond,

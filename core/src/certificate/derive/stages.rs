@@ -1,6 +1,6 @@
 //! The nine stages: when, how long, what was done, and the bars on the time axis.
 
-use super::{Case, hold, place, tasks, words};
+use super::{Case, hold, tasks, words};
 use crate::certificate::content::{Bar, BarKind, Interval, Known, Stage as Row, Stages, headings};
 use crate::procedure::repair::{Attempt, Go, Stamp, TestPush};
 use crate::procedure::stage::Stage;
@@ -144,10 +144,8 @@ fn placed(case: &Case, attempt: &Attempt) -> Vec<String> {
         let counter = mark.counter_um.map(|um| format!(", {} m by counter", words::metres(um))).unwrap_or_default();
         format!("at the mark {}{late}{counter}", case.clock.minute(case.at(&mark.at)))
     });
-    let by_mark = case
-        .plan
-        .zip(place::beyond(attempt))
-        .map(|(plan, beyond)| format!("{}, {}", rods(&plan.computed.mark), past(beyond)));
+    let by_mark =
+        case.plan.zip(attempt.rest()).map(|(plan, beyond)| format!("{}, {}", rods(&plan.computed.mark), past(beyond)));
     begun.into_iter().chain(mark).chain(by_mark).collect()
 }
 

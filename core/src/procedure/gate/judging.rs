@@ -25,6 +25,7 @@ pub fn judge(repair: &Repair, accept: bool, around: &Around) -> Vec<Broken> {
     }
     if accept {
         found.extend(tasks_closed(plan, attempt, &Stage::ALL));
+        found.extend(not_said(attempt));
         found.extend(findings(repair, plan, attempt));
         found.extend(repair.open_departures().into_iter().map(|open| Broken {
             rule: open.rule,
@@ -33,6 +34,17 @@ pub fn judge(repair: &Repair, accept: bool, around: &Around) -> Vec<Broken> {
         }));
     }
     found
+}
+
+/// Returns what the certificate can't do without and nobody has said yet.
+fn not_said(attempt: &Attempt) -> Vec<Broken> {
+    let rests = attempt.rest().is_some();
+    let read = !attempt.readings.is_empty();
+    [(rests, "Where the patch came to rest"), (read, "A reading of the hold")]
+        .into_iter()
+        .filter(|(said, _)| !said)
+        .map(|(_, what)| Broken::with(Rule::NotCertain, &[("what", t(what))]).about(what))
+        .collect()
 }
 
 /// Returns every departure and every never that the record of an attempt shows, waived or not, in the order of the
@@ -90,7 +102,7 @@ fn mixing(plan: &Plan, attempt: &Attempt) -> Option<Broken> {
 ///
 /// Past the mark counts away from the node that the plan counts from.
 pub fn actual_cover(plan: &Plan, attempt: &Attempt) -> Option<Broken> {
-    let beyond = attempt.at_mark.as_ref()?.beyond_um?.as_um();
+    let beyond = attempt.rest()?.as_um();
     let shift = match plan.choice.from_node {
         super::super::plan::FromNode::Upstream => beyond,
         super::super::plan::FromNode::Downstream => -beyond,

@@ -58,6 +58,7 @@ fn a_report_before_the_first_stage_begins_an_attempt_rather_than_getting_lost() 
 fn a_doubtful_attempt_is_accepted_only_when_the_foreman_has_decided_the_doubt() {
     let mut world = World::in_stage(Stage::WetOut);
     world.join().after(33.0).report(Happening::TargetReached { gauge_pa: super::kit::bar(1.3) });
+    world.report(Happening::AtTheMark { counter_um: None, beyond_um: None });
     world.hold_for(8).report(Happening::SampleFelt { hard: true }).must(Command::Release);
     world.answer_all().must(Command::GoOn);
     for stage in Stage::ALL {
@@ -115,4 +116,18 @@ fn a_missing_owner_key_of_the_pipe_stops_the_signature() {
 fn replay_gives_the_repair_as_it_stood() {
     let world = World::accepted();
     assert_eq!(replay(&world.records).as_ref(), Some(world.repair()));
+}
+
+#[test]
+fn nobody_accepts_a_patch_that_nobody_has_placed() {
+    let mut world = World::in_stage(Stage::WetOut);
+    world.join().after(20.0).report(Happening::TargetReached { gauge_pa: super::kit::bar(1.3) });
+    world.hold_for(8).report(Happening::SampleFelt { hard: true }).must(Command::Release);
+    world.answer_all().must(Command::GoOn);
+    for stage in Stage::ALL {
+        world.answer_stage(stage);
+    }
+    let accept = || Command::Judge { accept: true, reasons: vec![] };
+    world.by("varga").refuses(accept(), Rule::NotCertain);
+    world.report(Happening::AtTheMark { counter_um: None, beyond_um: None }).must(accept());
 }
