@@ -91,6 +91,12 @@ class Window {
     await this.send("POST", `${await this.find(css)}/click`, {});
   }
 
+  /** Clicks an element that is there now; it does not wait for it. */
+  async clickNow(css) {
+    const found = await this.send("POST", `${this.session}/element`, { using: "css selector", value: css });
+    await this.send("POST", `${this.session}/element/${found[ELEMENT]}/click`, {});
+  }
+
   async type(css, text) {
     await this.send("POST", `${await this.find(css)}/value`, { text });
   }

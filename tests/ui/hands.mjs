@@ -44,7 +44,8 @@ export const inWindow = (window) => {
   return {
     go: async (hash) => { await window.run("location.hash = args[0]", hash); await window.run("await new Promise((ready) => setTimeout(ready, 150))"); },
     click: async (css) => { await window.find(css); await shown(css); await window.click(css); },
-    clickText: async (css, text) => { await waitFor(async () => { await marked(css, text); return true; }, text); await window.click("[data-hand]"); },
+    // The screen is drawn anew every second and loses the mark, so both are tried together.
+    clickText: (css, text) => waitFor(async () => { await marked(css, text); await window.clickNow("[data-hand]"); return true; }, text),
     hold: (css) => window.hold(css, HOLD_MS),
     type: async (css, text, kind) => {
       if (kind !== "date") return window.type(css, text);
