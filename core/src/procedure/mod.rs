@@ -28,4 +28,4 @@ pub use rules::{Kind, Refusal, Rule};
 pub use stage::{Outcome, Stage};
 
 #[cfg(test)]
-mod tests;
+pub(crate) mod tests;

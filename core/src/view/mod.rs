@@ -4,6 +4,7 @@ mod broken;
 mod clock;
 mod hold;
 mod next;
+mod review;
 mod summary;
 mod tasks;
 mod today;
@@ -13,6 +14,7 @@ pub use broken::BrokenView;
 pub use clock::{ClockView, CureView};
 pub use hold::{HoldView, ReadingView, StretchView};
 pub use next::{GateView, Next};
+pub use review::{Off, Review, What};
 pub use summary::{Status, Summary, damaged_row, row, summary};
 pub use tasks::{PhotoTask, TaskView};
 pub use today::{Today, today};
@@ -24,7 +26,7 @@ use crate::procedure::gate::{self, Around};
 use crate::procedure::repair::{Attempt, Go, Repair, Standing};
 use crate::procedure::stage::Stage;
 use crate::procedure::times;
-use crate::shelf::{Person, Role};
+use crate::shelf::Person;
 
 /// One repair as its screens show it.
 #[derive(Clone, Debug, Serialize)]
@@ -105,16 +107,6 @@ pub struct GoView {
     pub broken: Vec<BrokenView>,
 }
 
-/// What the foreman reviews: everything off the plan, waived or not.
-#[derive(Clone, Debug, Serialize)]
-pub struct Review {
-    pub broken: Vec<BrokenView>,
-    /// How many still wait for the foreman.
-    pub open: usize,
-    pub doubtful: bool,
-    pub signed: Vec<Role>,
-}
-
 /// Returns the view of a repair for who asks now.
 pub fn repair_view(repair: &Repair, around: &Around) -> RepairView {
     let now = &around.facts.moment;
@@ -133,7 +125,7 @@ pub fn repair_view(repair: &Repair, around: &Around) -> RepairView {
         cure: context.and_then(|(plan, attempt)| clock::cure(plan, attempt, now)),
         trouble: context.and_then(|(plan, attempt)| trouble::trouble(plan, attempt, hold.as_ref(), now)),
         hold,
-        review: review(repair),
+        review: review::review(repair),
         people: around.people.to_vec(),
         others: vec![],
         repair: repair.clone(),
@@ -173,21 +165,5 @@ fn go(repair: &Repair, plan: &crate::procedure::plan::Plan, attempt: &Attempt) -
         good_until_ms: attempt.second_go.as_ref().map(|go| go.at.moment.at_ms + age),
         budget: budget.ok(),
         broken: broken.iter().map(|one| BrokenView::of(repair, one)).collect(),
-    }
-}
-
-fn review(repair: &Repair) -> Review {
-    let found = times::plan_and_attempt(repair).map_or_else(Vec::new, |(plan, attempt)| {
-        let mut found = gate::findings(repair, plan, attempt);
-        found.extend(repair.broken.iter().filter(|broken| broken.attempt == attempt.n).map(broken::from_recorded));
-        found
-    });
-    let mut views: Vec<BrokenView> = found.iter().map(|one| BrokenView::of(repair, one)).collect();
-    views.extend(broken::waived_otherwise(repair, &found));
-    Review {
-        open: views.iter().filter(|view| view.waived.is_none() && view.waivable).count(),
-        broken: views,
-        doubtful: repair.last_attempt().is_some_and(|attempt| !attempt.doubts.is_empty()),
-        signed: repair.signatures.iter().map(|signature| signature.role).collect(),
     }
 }

@@ -2,10 +2,10 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::procedure::gate;
+use super::review::{asks, review};
 use crate::procedure::repair::{Repair, Standing};
+use crate::procedure::rules::Rule;
 use crate::procedure::stage::Stage;
-use crate::procedure::times;
 use crate::register::Row;
 use crate::shelf::method::TaskKind;
 use crate::units::Length;
@@ -67,16 +67,16 @@ pub struct Summary {
     pub open_departures: usize,
     /// Everything off the plan.
     pub off_plan: usize,
+    /// The rules that wait for the foreman, in the order of the review.
+    #[serde(default)]
+    pub asks: Vec<Rule>,
     pub certificate: Option<String>,
     pub changed_ms: i64,
 }
 
 /// Returns the line that lists show of a repair.
 pub fn summary(repair: &Repair) -> Summary {
-    let found =
-        times::plan_and_attempt(repair).map_or_else(Vec::new, |(plan, attempt)| gate::findings(repair, plan, attempt));
-    let in_verification = repair.stage() == Stage::Verification;
-    let open = found.iter().filter(|one| one.rule.waived_by().is_some() && !repair.waived(one.rule, &one.subject));
+    let reviewed = (repair.stage() == Stage::Verification).then(|| review(repair));
     Summary {
         repair: repair.id.clone(),
         number: repair.number.clone(),
@@ -92,8 +92,9 @@ pub fn summary(repair: &Repair) -> Summary {
         dn_um: repair.line.height_um,
         defect: repair.defect.observations.first().map_or_else(String::new, |seen| seen.words.clone()),
         station_um: repair.defect.centre(),
-        open_departures: if in_verification { open.count() } else { 0 },
-        off_plan: if in_verification { found.len() } else { 0 },
+        open_departures: reviewed.as_ref().map_or(0, |review| review.open),
+        off_plan: reviewed.as_ref().map_or(0, |review| review.off.len()),
+        asks: reviewed.as_ref().map_or_else(Vec::new, asks),
         certificate: repair.issued.as_ref().map(|issued| issued.number.clone()),
         changed_ms: repair.last_moment.at_ms,
     }

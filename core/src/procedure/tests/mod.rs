@@ -1,7 +1,7 @@
 //! The rules, told as given, when, then.
 
 mod attempts;
-mod kit;
+pub(crate) mod kit;
 mod matrix;
 mod random;
 mod resin;
