@@ -187,6 +187,49 @@ fn a_record_is_checked_without_its_folder_and_one_letter_is_noticed() {
     assert_eq!(check(b"not json").finding as u8, 2);
 }
 
+/// Returns the record of a repair with three entries as JSON, and what is checked of it after a change.
+fn record_of_three(desk: &mut Desk) -> Value {
+    use base64::Engine as _;
+    let repair = desk.opened("o", "SS-1");
+    for (id, text) in [("n1", "rain"), ("n2", "sun")] {
+        desk.ok(id, json!({ "do": "tell", "repair": repair, "command": { "command": "note", "text": text } }));
+    }
+    let file = desk.ok("r", json!({ "do": "record", "repair": repair }));
+    let bytes = base64::engine::general_purpose::STANDARD.decode(file["bytes"].as_str().expect("bytes"));
+    serde_json::from_slice(&bytes.expect("base64")).expect("a record is JSON")
+}
+
+#[test]
+fn a_check_names_the_entry_that_does_not_fit_and_what_was_looked_at() {
+    use mendline_core::door::{Look, check_record};
+    let folder = empty_folder();
+    let record = record_of_three(&mut Desk::with_examples(folder.path()));
+    let check = |change: fn(&mut Value)| {
+        let mut changed = record.clone();
+        change(&mut changed);
+        check_record("record.json", changed.to_string().as_bytes())
+    };
+    let last =
+        |verdict: &mendline_core::door::Verdict| verdict.looked.last().copied().map(|look| (look.at, look.right));
+    let whole = check(|_| ());
+    assert_eq!((whole.breaks_at, whole.looked[0].right), (None, true));
+    assert_eq!(whole.told.as_ref().map(|told| told.asset.as_str()), Some("SS-1"));
+    assert_eq!(last(&whole), Some((Look::Signatures, false)));
+
+    let letter = check(|record| {
+        let body = record["entries"][1]["body"].as_str().expect("a body").replace("rain", "rein");
+        record["entries"][1]["body"] = body.into();
+    });
+    assert_eq!((letter.breaks_at, last(&letter)), (Some(2), Some((Look::Chain, false))));
+    assert_eq!(letter.told, None);
+
+    let cut = check(|record| drop(record["entries"].as_array_mut().expect("entries").pop()));
+    assert_eq!((cut.breaks_at, last(&cut)), (Some(2), Some((Look::Head, false))));
+
+    let top = check(|record| record["number"] = "R-99".into());
+    assert_eq!((top.breaks_at, last(&top)), (None, Some((Look::Top, false))));
+}
+
 #[test]
 fn a_photo_is_kept_with_its_bytes_and_a_text_is_not_a_photo() {
     use base64::Engine as _;

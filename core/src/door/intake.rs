@@ -49,6 +49,15 @@ pub struct InspectionView {
     pub against_flow: Option<bool>,
     pub reference_point: String,
     pub observations: Vec<ObservationView>,
+    /// The contracts that a repair can be opened under.
+    pub contracts: Vec<ListedContract>,
+}
+
+/// A contract to choose from.
+#[derive(Debug, Serialize)]
+pub struct ListedContract {
+    pub id: String,
+    pub title: String,
 }
 
 /// One observation, in plain words.
@@ -95,6 +104,9 @@ impl Visit<'_> {
         let (imported, inspection) = self.found(file, index)?;
         let observations =
             inspection.observations.iter().enumerate().map(|(at, one)| observation(&inspection, at, one)).collect();
+        let contracts = &self.store.shelf()?.documents.contracts;
+        let contracts =
+            contracts.iter().map(|one| ListedContract { id: one.id.clone(), title: one.title.clone() }).collect();
         Ok(Answer::Inspection(Box::new(InspectionView {
             file: imported.sha256,
             name: imported.name,
@@ -102,6 +114,7 @@ impl Visit<'_> {
             against_flow: inspection.direction.map(|direction| direction == inspection::Direction::AgainstFlow),
             reference_point: inspection.reference_point.clone().unwrap_or_default(),
             observations,
+            contracts,
         })))
     }
 

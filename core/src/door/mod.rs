@@ -7,11 +7,14 @@ mod request;
 mod response;
 mod shelf;
 mod store;
+mod told;
+mod verdict;
 
 pub use intake::line_and_defect;
-pub use record::{Finding, Verdict, check_record};
 pub use request::{Envelope, Request};
 pub use response::{Answer, Problem};
+pub use told::{Flag, Told, ToldHold, ToldSignature};
+pub use verdict::{Finding, Look, Looked, Verdict, check_record};
 
 use std::path::Path;
 

@@ -10,7 +10,7 @@ use crate::shelf::Shelf;
 use crate::view::{BrokenView, RepairView, Summary, Today};
 
 use super::intake::{InspectionView, ListedFile};
-use super::record::Verdict;
+use super::verdict::Verdict;
 
 /// An answer to a request that was carried out.
 #[derive(Debug, Serialize)]

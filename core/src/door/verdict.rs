@@ -1,0 +1,163 @@
+//! Checking a record that somebody brings: what was looked at, what was found, and what the record says.
+
+use serde::Serialize;
+
+use super::record::{RecordFile, entries_of};
+use super::told::{Flag, Told, flags, told};
+use crate::journal::{self, Damage, Entry, Fault, codec, heads_of};
+use crate::procedure::{Record, Repair, Standing, replay};
+use crate::shelf::Role;
+
+/// What came of checking a record.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Verdict {
+    pub name: String,
+    pub finding: Finding,
+    pub says: String,
+    pub number: String,
+    pub entries: usize,
+    pub head: String,
+    /// The certificate's number, once issued.
+    pub certificate: String,
+    /// What was looked at, in this order; after the first thing that is wrong nothing more can be looked at.
+    pub looked: Vec<Looked>,
+    /// Where the stages begin in the chain, in its order.
+    pub flags: Vec<Flag>,
+    /// The first entry that does not fit, from 1.
+    pub breaks_at: Option<usize>,
+    /// What the record says of the repair; `None` if it can't be followed.
+    pub told: Option<Told>,
+}
+
+/// One thing that was looked at.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+pub struct Looked {
+    pub at: Look,
+    pub right: bool,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Look {
+    /// Every entry follows from the one before, and its bytes give its hash.
+    Chain,
+    /// The head that the file names belongs to the last entry.
+    Head,
+    /// Number and rehearsal at the top of the file are those of the entries.
+    Top,
+    /// The repair is complete, or closed without a patch.
+    Complete,
+    /// Technician and foreman have drawn their line. A line alone proves nothing about who drew it.
+    Signatures,
+}
+
+/// The finding of a check, and the exit code that stands for it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Finding {
+    /// Valid and complete.
+    Valid = 0,
+    /// Changed, invalid, or lacking a signature.
+    Changed = 1,
+    /// Not a record that can be read.
+    Unreadable = 2,
+    /// A sound rehearsal, not a record.
+    Rehearsal = 3,
+}
+
+impl Verdict {
+    /// Returns the verdict on something that is not a record.
+    pub fn unreadable(name: &str, says: String) -> Self {
+        Self {
+            name: name.to_owned(),
+            finding: Finding::Unreadable,
+            says,
+            number: String::new(),
+            entries: 0,
+            head: String::new(),
+            certificate: String::new(),
+            looked: vec![],
+            flags: vec![],
+            breaks_at: None,
+            told: None,
+        }
+    }
+
+    fn look(&mut self, at: Look, right: bool) {
+        self.looked.push(Looked { at, right });
+    }
+
+    fn changed(mut self, at: Look, says: String) -> Self {
+        self.look(at, false);
+        Self { finding: Finding::Changed, says, ..self }
+    }
+}
+
+/// Returns what a record file shows: whether its chain is whole and what it stands for.
+pub fn check_record(name: &str, bytes: &[u8]) -> Verdict {
+    match RecordFile::read(bytes) {
+        Ok(file) => judge(name, &file),
+        Err(says) => Verdict::unreadable(name, says),
+    }
+}
+
+fn judge(name: &str, file: &RecordFile) -> Verdict {
+    let entries = entries_of(file);
+    let mut verdict = Verdict {
+        number: file.number.clone(),
+        entries: entries.len(),
+        head: file.heads.iter().map(ToString::to_string).collect::<Vec<_>>().join(" "),
+        ..Verdict::unreadable(name, String::new())
+    };
+    if let Err(fault) = journal::check(&entries) {
+        verdict.breaks_at = broken_at(&entries, &fault);
+        return verdict.changed(Look::Chain, fault.to_string());
+    }
+    let records: Result<Vec<Record>, _> = entries.iter().map(codec::decode).collect();
+    let records = match records {
+        Ok(records) => records,
+        Err(fault) => return verdict.changed(Look::Chain, fault.to_string()),
+    };
+    let Some(repair) = replay(&records) else {
+        return verdict.changed(Look::Chain, "The first entry does not open a repair.".into());
+    };
+    verdict.look(Look::Chain, true);
+    verdict.flags = flags(&records);
+    verdict.told = Some(told(&repair));
+    if heads_of(&entries) != file.heads {
+        verdict.breaks_at = Some(entries.len());
+        let says = "The head does not belong to the last entry: entries are missing at the end.";
+        return verdict.changed(Look::Head, says.into());
+    }
+    verdict.look(Look::Head, true);
+    if (repair.rehearsal, &repair.id, &repair.number) != (file.rehearsal, &file.repair, &file.number) {
+        let says = "What stands at the top of the file differs from what its entries say.";
+        return verdict.changed(Look::Top, says.into());
+    }
+    verdict.look(Look::Top, true);
+    stands_for(verdict, &repair)
+}
+
+fn broken_at(entries: &[Entry], fault: &Fault) -> Option<usize> {
+    let Fault::Unsound(Damage { device, seq, .. }) = fault else { return None };
+    entries.iter().position(|entry| &entry.device == device && entry.seq == *seq).map(|place| place + 1)
+}
+
+fn stands_for(mut verdict: Verdict, repair: &Repair) -> Verdict {
+    let issued = repair.issued.as_ref().map(|issued| issued.number.clone());
+    let unrepaired = repair.standing() == Standing::Unrepaired;
+    let complete = unrepaired || (repair.standing() == Standing::Complete && issued.is_some());
+    let signed = |role| repair.signatures.iter().any(|signature| signature.role == role);
+    verdict.look(Look::Complete, complete);
+    if !unrepaired {
+        verdict.look(Look::Signatures, signed(Role::Technician) && signed(Role::Foreman));
+    }
+    let whole = "Every entry follows from the one before; nothing was changed since it was written.";
+    let (finding, says) = match (repair.rehearsal, complete, unrepaired) {
+        (true, _, _) => (Finding::Rehearsal, format!("A rehearsal, not a record. {whole}")),
+        (_, true, true) => (Finding::Valid, format!("{whole} The repair was closed without a patch.")),
+        (_, true, false) => (Finding::Valid, format!("{whole} The record is complete.")),
+        (_, false, _) => (Finding::Changed, format!("{whole} But the repair is not complete, or not signed.")),
+    };
+    Verdict { finding, says, certificate: issued.unwrap_or_default(), ..verdict }
+}
