@@ -166,6 +166,7 @@ pub fn damaged_row(id: &str) -> Row {
         station_um: Length::default(),
         open_departures: 0,
         off_plan: 0,
+        asks: vec![],
         certificate: None,
         changed_ms: 0,
     };
