@@ -34,7 +34,7 @@ function foot(view, open) {
   const { repair, proposal } = view;
   const budget = proposal.plan?.computed.budget;
   const note = budget && say(budget.spare_ms < 0 ? "plan.short" : "plan.spare", { spare: minSec(Math.abs(budget.spare_ms)) });
-  if (open.length > 0) return deck({ gate: gate({ reason: open[0].says, note: open[0].way_out }), act: act({ label: say("plan.again"), note: say("plan.again_note"), form: `plan-${repair.repair.id}` }) });
+  if (open.length > 0) return deck({ gate: gate({ reason: open[0].says, note: open[0].ways_out?.[0]?.says ?? open[0].way_out }), act: act({ label: say("plan.again"), note: say("plan.again_note"), form: `plan-${repair.repair.id}` }) });
   return deck({ act: act({ label: say("plan.accept"), note: note ?? "", does: { do: "accept_plan", repair: repair.repair.id, choice: proposal.choice }, then: `#/repair/${repair.repair.id}` }) });
 }
 

@@ -43,7 +43,11 @@ pub enum Mover {
 #[serde(tag = "place", rename_all = "snake_case")]
 pub enum PushedFrom {
     Street,
-    Below { who: String },
+    /// A cleanout in the line of the pipe: nothing has to turn.
+    StraightCleanout,
+    Below {
+        who: String,
+    },
 }
 
 /// How far to push.
@@ -108,7 +112,7 @@ fn may_turn(from: &ReadingPoint, mover: &Mover) -> Result<(), Refused> {
     match pushed_from {
         PushedFrom::Street => corner("from the street into the line".into()),
         PushedFrom::Below { who } if who.trim().is_empty() => Err(Refused::WhoIsBelow),
-        PushedFrom::Below { .. } => Ok(()),
+        PushedFrom::StraightCleanout | PushedFrom::Below { .. } => Ok(()),
     }
 }
 
@@ -191,6 +195,7 @@ mod tests {
         let by = |mover| push(mm(7257.0), mm(38_400.0), &mouth(), &mover, mm(1000.0));
         assert!(matches!(by(rods(PushedFrom::Street)), Err(Refused::RodsDoNotTurn { .. })));
         assert_eq!(by(rods(PushedFrom::Below { who: String::new() })), Err(Refused::WhoIsBelow));
+        assert!(by(rods(PushedFrom::StraightCleanout)).is_ok());
         assert!(by(Mover::Hose).is_ok() && by(Mover::RopeFromTheOtherNode).is_ok());
     }
 

@@ -110,7 +110,7 @@ impl Visit<'_> {
         let repair = self.store.repair(id)?;
         let shelf = self.store.shelf()?.documents.clone();
         let plan = planning::plan(&repair.line, &repair.defect, choice, &shelf.view())
-            .map_err(|broken| Problem::refused(&[broken]))?;
+            .map_err(|broken| Problem::refused(&broken))?;
         self.tell_any(id, &Command::AcceptPlan { plan: Box::new(plan) })
     }
 

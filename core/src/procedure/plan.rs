@@ -51,8 +51,15 @@ pub struct PlanChoice {
     pub marked_on_defect: bool,
     /// Centre of the patch, if not the centre of the defect.
     pub centre_um: Option<Length>,
-    /// Several patches overlap, because one is too short.
+    /// Several patches overlap, because one is too short; a centre set by hand stands alone.
     pub in_series: bool,
+    /// Patches of the series that are placed already; this repair places the next.
+    pub series_done: u8,
+    /// The node where the inspection's counter stood at zero; its error grows with the distance from there.
+    pub inspected_from: FromNode,
+    /// Batches that the resin is mixed in, one after the other; 0 counts as 1.
+    pub batches: u8,
+    /// Where the seam of the wrap lies, looking downstream; 0 as long as nobody chose.
     pub seam_hour: u8,
     pub closures: Vec<Closure>,
 }
@@ -124,19 +131,25 @@ pub struct Closure {
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Computed {
-    /// Several when one patch is too short; each is a repair of its own, this one is the first not yet done.
+    /// Several when one patch is too short; each is a repair of its own, and this repair places the first of the list.
     pub patches: Vec<PlacedPatch>,
     pub cover: Cover,
     pub mark: Mark,
     pub sleeve_um: Length,
+    /// From the sleeve's front end; the first and the last stand where the packer's body ends.
     pub sleeve_bands_um: Vec<Length>,
+    /// From the patch's front end.
     pub patch_bands_um: Vec<Length>,
     #[serde(default)]
     pub membrane_um: Option<Length>,
+    /// From the membrane's front end.
+    #[serde(default)]
+    pub membrane_bands_um: Vec<Length>,
     /// Laterals that the patch would cover, by their place in the line's list.
     pub covered: Vec<usize>,
     /// Length of mat round the pipe, seam included.
     pub wrap_um: Length,
+    /// One batch: what is mixed at a time.
     pub batch_mg: Mass,
     pub budget: Budget,
     pub hold_ms: Span,

@@ -56,9 +56,17 @@ use Stage::{Deflation, Hold, Inflation, Placement, Planned, SleeveChange, Stagin
 
 rules! {
     PlanMissing, Some(Planned), Never, "There is no accepted plan.", "Accept a plan first.";
+    ChoiceMissing, Some(Planned), Never, "{what}: nothing is chosen.", "Choose or enter it.";
     CoverShort, Some(Planned), Departure, "Cover is {cover_um} after all errors; {required_um} is asked.", "Take a longer patch, mark with the camera on the defect, or ask the foreman.";
     DiameterOutsidePacker, Some(Planned), Departure, "The pipe measures {least_um} to {most_um}; the packer is for {packer_least_um} to {packer_most_um}.", "Take a packer that fits, or ask the foreman.";
     DiameterOutsidePatch, Some(Planned), Departure, "The pipe measures {least_um} to {most_um}; the patch is for {patch_least_um} to {patch_most_um}.", "Take a patch that fits, or ask the foreman.";
+    PatchOutsideLine, Some(Planned), Never, "The patch would reach {out_um} out of the pipe.", "Move its centre, or take a shorter patch.";
+    PatchLongerThanPacker, Some(Planned), Never, "The patch is {patch_um} long, the packer {packer_um}.", "Take a longer packer, or a shorter patch.";
+    RodsDontTurn, Some(Planned), Never, "Rigid rods don't turn the corner: {corner}.", "Pull by rope from the other node, push with the stiff hose, or name who pushes from below.";
+    TooShortToBind, Some(Planned), Never, "{length_um} is too short for both groups of bands.", "Take a patch of {needed_um} or more.";
+    MembraneInBend, Some(Planned), Never, "A membrane is for a straight pipe, and there is a bend on the way.", "Take a patch that needs no membrane.";
+    MembraneShort, Some(Planned), Never, "The membrane reaches {reach_um} past the patch; the sheet asks {least_um}.", "Take a longer packer, or a shorter patch.";
+    PressureNotNamed, Some(Planned), Never, "The label of {packer} names no pressure for a pipe of {most_um}.", "Take a packer whose label names one.";
     WindowEmpty, Some(Planned), Never, "The least pressure {lower_pa} is above the most {upper_pa}.", "Take another packer or patch, or lower the groundwater.";
     OutsideSheet, Some(Planned), Never, "{what} is {temperature_mc}; the sheet ends at {limit_mc}.", "Warm or cool it until the sheet covers it, or take another resin.";
     BatchTooLarge, Some(Planned), Never, "The batch is {batch_mg}; the sheet's times hold up to {most_mg}.", "Split the batch.";

@@ -137,6 +137,16 @@ pub fn broken(refused: Refused) -> Broken {
         Refused::WindowEmpty { low_pa, high_pa, .. } => {
             Broken::with(Rule::WindowEmpty, &[("lower_pa", n(low_pa.as_pa())), ("upper_pa", n(high_pa.as_pa()))])
         }
+        Refused::RodsDoNotTurn { corner } => Broken::with(Rule::RodsDontTurn, &[("corner", t(corner))]),
+        Refused::WhoIsBelow => Broken::with(Rule::ChoiceMissing, &[("what", t("Who is below"))]),
+        Refused::TooShortToBind { length_um, needed_um } => Broken::with(
+            Rule::TooShortToBind,
+            &[("length_um", n(length_um.as_um())), ("needed_um", n(needed_um.as_um()))],
+        ),
+        Refused::MembraneInBend => Broken::bare(Rule::MembraneInBend),
+        Refused::MembraneTooShort { reach_um, least_um } => {
+            Broken::with(Rule::MembraneShort, &[("reach_um", n(reach_um.as_um())), ("least_um", n(least_um.as_um()))])
+        }
         other => Broken::with(Rule::BadValue, &[("what", t(sentence(&other.to_string())))]),
     }
 }

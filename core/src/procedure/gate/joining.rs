@@ -1,6 +1,6 @@
 //! The second go, with fresh temperatures, just before the parts are joined.
 
-use super::super::plan::{Budget, Plan, Temperatures};
+use super::super::plan::{Budget, Closure, Plan, Temperatures};
 use super::super::repair::{Attempt, Repair};
 use super::super::rules::{Broken, Rule, n, t};
 use super::super::stage::Stage;
@@ -44,12 +44,16 @@ pub fn closures_that_end_first(
     let hold = times::at_coldest(&plan.resin.hold, cold).unwrap_or_else(|_| times::longest(&plan.resin.hold));
     let work = budget.wet_out_ms.as_ms() + budget.loaded_push_ms.as_ms() + budget.connect_ms.as_ms();
     let end_ms = now_ms + work + hold.as_ms();
-    plan.choice
-        .closures
+    closures_before(&plan.choice.closures, end_ms)
+}
+
+/// Returns the closures that end before a moment.
+pub fn closures_before(closures: &[Closure], end_ms: i64) -> Vec<Broken> {
+    closures
         .iter()
         .filter(|closure| closure.until_ms < end_ms)
         .map(|closure| {
-            let values = [("what", t(closure.what.clone())), ("before_ms", n(end_ms - closure.until_ms))];
+            let values = [("what", t(closure.what.clone())), ("before_ms", n(end_ms.saturating_sub(closure.until_ms)))];
             Broken::with(Rule::ClosureBeforeHoldEnd, &values).about(closure.what.clone())
         })
         .collect()

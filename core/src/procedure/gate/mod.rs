@@ -9,7 +9,7 @@ mod sleeve;
 mod staging;
 mod test_push;
 
-pub use joining::closures_that_end_first;
+pub use joining::{closures_before, closures_that_end_first};
 pub use judging::findings;
 pub use open_tasks::{missing_photos, open_tasks};
 pub use test_push::budget_for_go;
@@ -104,6 +104,7 @@ pub fn plan_breaks(plan: &Plan) -> Vec<Broken> {
     if computed.cover.least() < computed.cover.required_um {
         found.push(staging::cover_short(computed.cover.least(), computed.cover.required_um));
     }
+    found.extend(sleeve::bare_end_planned(plan));
     found.extend(super::times::too_short(&computed.budget));
     found
 }

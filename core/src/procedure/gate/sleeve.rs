@@ -15,6 +15,14 @@ pub fn sleeve_change(repair: &Repair, plan: &Plan, attempt: &Attempt) -> Vec<Bro
     found
 }
 
+/// Returns the departure for a packer that leaves too little bare beyond a centred patch, seen in the plan.
+pub fn bare_end_planned(plan: &Plan) -> Option<Broken> {
+    let bare = plan.packer.body_um.as_um().saturating_sub(plan.patch.length_um.as_um()).div_euclid(2);
+    let required = plan.patch.bare_end_least_um.value.as_um();
+    (bare < required)
+        .then(|| Broken::with(Rule::BareEndShort, &[("least_um", n(bare)), ("required_um", n(required))]).about("plan"))
+}
+
 fn bare_ends(plan: &Plan, attempt: &Attempt) -> Vec<Broken> {
     let Some(answer) = attempt.answer(TaskKind::BareEnds).map(|answered| &answered.answer) else { return vec![] };
     let (Some(front), Some(rear)) = (answer.number("front_um"), answer.number("rear_um")) else { return vec![] };

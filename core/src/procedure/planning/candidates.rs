@@ -1,114 +1,191 @@
-//! Which sheets of the shelf suit the defect, and why the others do not.
+//! What of the shelf fits, and of the rest why it does not: nothing is hidden, so that nobody wonders where it went.
 
-use super::compute::{Documents, errors};
-use super::{Candidate, found};
-use crate::checks::cover::ErrorKind;
-use crate::procedure::line::Defect;
-use crate::procedure::plan::PlanChoice;
-use crate::procedure::rules::show;
-use crate::procedure::times::{self, BudgetOf};
-use crate::shelf::sheets::Parts;
-use crate::shelf::{PatchSheet, ShelfView};
+use serde::Serialize;
+
+use super::super::plan::{Budget, Warmest};
+use super::super::rules::{Broken, Rule, n, show, span};
+use super::super::times;
+use super::Case;
+use super::picked::{diameter_given, measured};
+use crate::checks::cover::PositionError;
+use crate::shelf::{Contract, PackerSheet, PatchSheet, ResinSheet};
 use crate::units::Length;
 
-/// Returns the patches of the shelf for this pipe, those that cover the defect first.
-pub fn patches(defect: &Defect, choice: &PlanChoice, shelf: &ShelfView) -> Vec<Candidate> {
-    let mut all: Vec<Candidate> = shelf.patches.iter().map(|patch| candidate(defect, choice, shelf, patch)).collect();
-    // What has the right size stands before what has not.
-    let sized = |one: &Candidate| one.says.starts_with("for ");
-    all.sort_by_key(|one| (!one.fits, sized(one)));
-    all
+/// One sheet of the shelf, judged for this repair.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Candidate {
+    pub id: String,
+    pub name: String,
+    pub fits: bool,
+    /// Why it does or does not, with the numbers; empty where nothing can be said yet.
+    pub says: String,
+    /// The rule that taking it would break.
+    pub rule: Option<Rule>,
 }
 
-fn candidate(defect: &Defect, choice: &PlanChoice, shelf: &ShelfView, patch: &PatchSheet) -> Candidate {
-    let in_range =
-        patch.diameter_least_um <= choice.diameter_least_um && choice.diameter_most_um <= patch.diameter_most_um;
-    let cover = cover_left(defect, choice, shelf, patch.length_um);
-    let (fits, says) = match cover {
-        _ if !in_range => {
-            let from = patch.diameter_least_um.as_mm();
-            (false, format!("for {from:.0} to {:.0} mm", patch.diameter_most_um.as_mm()))
+/// Every sheet of the shelf, judged.
+#[derive(Clone, Debug, Default)]
+pub struct OnShelf {
+    pub patches: Vec<Candidate>,
+    pub packers: Vec<Candidate>,
+    pub resins: Vec<Candidate>,
+}
+
+/// The verdict on one sheet: what speaks for it, or the rule against it with its words.
+type Verdict = Result<String, (Rule, String)>;
+
+impl Case<'_> {
+    /// Returns everything on the shelf, judged.
+    pub fn on_shelf(&self) -> OnShelf {
+        OnShelf { patches: self.patches(), packers: self.packers(), resins: self.resins() }
+    }
+
+    /// Returns the patches, judged by the pipe and by the cover that each alone would give.
+    fn patches(&self) -> Vec<Candidate> {
+        let errors = self.picked.contract.and_then(|contract| Some((contract, self.errors(contract)?.ok()?)));
+        let mut judged: Vec<_> = self
+            .shelf
+            .patches
+            .iter()
+            .map(|patch| (patch.length_um, candidate(&patch.id, &patch.name, self.judge_patch(patch, errors.as_ref()))))
+            .collect();
+        judged.sort_by_key(|(length, candidate)| (!candidate.fits, candidate.rule != Some(Rule::CoverShort), *length));
+        judged.into_iter().map(|(_, candidate)| candidate).collect()
+    }
+
+    fn judge_patch(&self, patch: &PatchSheet, errors: Option<&(&Contract, Vec<PositionError>)>) -> Verdict {
+        if !diameter_given(self.choice) {
+            return Ok(String::new());
         }
-        Some((left, required)) if left < required => {
-            (false, format!("too short: {} each side, {} asked", show("um", left), show("um", required)))
+        if !self.patch_fits_pipe(patch) {
+            let says = self.for_pipe(patch.diameter_least_um, patch.diameter_most_um);
+            return Err((Rule::DiameterOutsidePatch, says));
         }
-        Some((left, _)) => (true, format!("covers, {} each side", show("um", left))),
-        None => (true, "size fits; the cover can't be told yet".to_owned()),
+        let Some((contract, errors)) = errors else { return Ok(String::new()) };
+        let cover = self.cover_with(patch.length_um, errors).map_err(|broken| (broken.rule, says(&broken)))?;
+        let asked = contract.cover_least_um.value;
+        let each = if cover.upstream_um == cover.downstream_um {
+            format!("{} each side; {} asked", length(cover.upstream_um), length(asked))
+        } else {
+            let (up, down) = (length(cover.upstream_um), length(cover.downstream_um));
+            format!("{up} upstream, {down} downstream; {} asked", length(asked))
+        };
+        match cover.short_by(asked) {
+            None => Ok(format!("covers {each}")),
+            Some(_) => Err((Rule::CoverShort, format!("too short: {each}"))),
+        }
+    }
+
+    /// Returns the packers, judged by the pipe, by the chosen patch and by the pressures.
+    fn packers(&self) -> Vec<Candidate> {
+        let mut judged: Vec<_> = self
+            .shelf
+            .packers
+            .iter()
+            .map(|packer| (packer.body_um, candidate(&packer.id, &packer.name, self.judge_packer(packer))))
+            .collect();
+        judged.sort_by_key(|(body, candidate)| (!candidate.fits, *body));
+        judged.into_iter().map(|(_, candidate)| candidate).collect()
+    }
+
+    fn judge_packer(&self, packer: &PackerSheet) -> Verdict {
+        if !diameter_given(self.choice) {
+            return Ok(String::new());
+        }
+        let (least, most) = (packer.diameter_least_um.value, packer.diameter_most_um.value);
+        let fits = self.for_pipe(least, most);
+        if self.choice.diameter_least_um < least || self.choice.diameter_most_um > most {
+            return Err((Rule::DiameterOutsidePacker, fits));
+        }
+        let Some(patch) = self.picked.patch else { return Ok(fits) };
+        let bare = Length::from_um(packer.body_um.as_um().saturating_sub(patch.length_um.as_um()).div_euclid(2));
+        if bare < Length::from_um(0) {
+            return Err((Rule::PatchLongerThanPacker, format!("shorter than the patch by {}", length(twice(bare)))));
+        }
+        let asked = patch.bare_end_least_um.value;
+        let ends = format!("bare ends {}; {} asked", length(bare), length(asked));
+        if bare < asked {
+            return Err((Rule::BareEndShort, ends));
+        }
+        let Some(contract) = self.picked.contract else { return Ok(format!("{fits}; {ends}")) };
+        match self.window(contract, patch, packer) {
+            Ok(_) => Ok(format!("{fits}; {ends}")),
+            Err(broken) => Err((broken.rule, says(&broken))),
+        }
+    }
+
+    /// Returns the resins, judged by batch and temperatures for the chosen patch.
+    fn resins(&self) -> Vec<Candidate> {
+        let mut judged: Vec<_> =
+            self.shelf.resins.iter().map(|resin| candidate(&resin.id, &resin.name, self.judge_resin(resin))).collect();
+        judged.sort_by_key(|candidate| !candidate.fits);
+        judged
+    }
+
+    fn judge_resin(&self, resin: &ResinSheet) -> Verdict {
+        let (Some(contract), Some(patch)) = (self.picked.contract, self.picked.patch) else { return Ok(String::new()) };
+        let (batch, most) = (self.batch(patch, resin), resin.batch_most_mg.value);
+        if batch > most {
+            let values = [("batch_mg", n(batch.as_mg())), ("most_mg", n(most.as_mg()))];
+            return Err((Rule::BatchTooLarge, says(&Broken::with(Rule::BatchTooLarge, &values))));
+        }
+        if !measured(&self.choice.temperatures) {
+            return Ok(format!("{} of at most {}", show("mg", batch.as_mg()), show("mg", most.as_mg())));
+        }
+        let timed = self.times_of(contract, patch, resin).map_err(|broken| (broken.rule, says(&broken)))?;
+        let budget = &timed.budget;
+        let spare = budget.spare_ms.as_ms();
+        let works = format!("{} at {}", span(budget.working_ms.as_ms()), warmest(budget));
+        match times::too_short(budget) {
+            None => Ok(format!("{works}; {} to spare", span(spare))),
+            Some(broken) => Err((broken.rule, format!("{works}; {} too short", span(-spare)))),
+        }
+    }
+
+    fn for_pipe(&self, least: Length, most: Length) -> String {
+        let (from, to) = (self.choice.diameter_least_um, self.choice.diameter_most_um);
+        let pipe = if from == to { mm(from) } else { format!("{} to {}", mm(from), mm(to)) };
+        format!("for {} to {} mm; pipe {pipe} mm", mm(least), mm(most))
+    }
+}
+
+/// Returns the warmest temperature with its place, as "19.2 °C, the resin".
+pub fn warmest(budget: &Budget) -> String {
+    format!("{}, the {}", show("mc", budget.warmest_mc.as_millicelsius()), place(budget.warmest))
+}
+
+/// Returns the word for a place of measurement.
+pub fn place(warmest: Warmest) -> &'static str {
+    match warmest {
+        Warmest::Resin => "resin",
+        Warmest::Air => "air",
+        Warmest::Pipe => "pipe",
+    }
+}
+
+/// Returns a length in millimetres without its unit, to a tenth.
+pub fn mm(length: Length) -> String {
+    let text = format!("{:.1}", length.as_mm());
+    text.strip_suffix(".0").map_or(text.clone(), str::to_owned)
+}
+
+/// Returns a length with its unit.
+pub fn length(length: Length) -> String {
+    show("um", length.as_um())
+}
+
+fn twice(bare: Length) -> Length {
+    Length::from_um(bare.as_um().saturating_mul(-2))
+}
+
+fn says(broken: &Broken) -> String {
+    broken.rule.says(&broken.values)
+}
+
+fn candidate(id: &str, name: &str, verdict: Verdict) -> Candidate {
+    let (fits, says, rule) = match verdict {
+        Ok(says) => (true, says, None),
+        Err((rule, says)) => (false, says, Some(rule)),
     };
-    Candidate { id: patch.id.clone(), name: patch.name.clone(), fits, says }
-}
-
-/// Returns the cover that a centred patch of this length leaves on each side after the errors, and what is asked, in
-/// micrometres; `None` if the contract or an instrument is not chosen yet.
-pub fn cover_left(defect: &Defect, choice: &PlanChoice, shelf: &ShelfView, length: Length) -> Option<(i64, i64)> {
-    let contract = found(shelf.contracts, "contract", &choice.contract, |one| &one.id).ok()?;
-    let (resin, patch, packer) = (shelf.resins.first()?, shelf.patches.first()?, shelf.packers.first()?);
-    let on = Documents { contract, resin, patch, packer, instruments: shelf.instruments };
-    let errors: i64 = errors(defect.centre(), choice, &on)
-        .ok()?
-        .iter()
-        .filter(|error| !(choice.marked_on_defect && error.kind == ErrorKind::Inspection))
-        .map(|error| error.size_um.as_um())
-        .sum();
-    Some(((length.as_um() - defect.length().as_um()) / 2 - errors, contract.cover_least_um.value.as_um()))
-}
-
-/// Returns the packers of the shelf, those that take the pipe and the patch first.
-pub fn packers(choice: &PlanChoice, shelf: &ShelfView) -> Vec<Candidate> {
-    let patch = shelf.patches.iter().find(|patch| patch.id == choice.patch);
-    let mut all: Vec<Candidate> = shelf
-        .packers
-        .iter()
-        .map(|packer| {
-            let (least, most) = (packer.diameter_least_um.value, packer.diameter_most_um.value);
-            let takes_pipe = least <= choice.diameter_least_um && choice.diameter_most_um <= most;
-            let bare = patch.map(|patch| {
-                let end = (packer.body_um.as_um() - patch.length_um.as_um()) / 2;
-                (end, patch.bare_end_least_um.value.as_um())
-            });
-            let pipe =
-                format!("pipe {:.0} to {:.0} mm", choice.diameter_least_um.as_mm(), choice.diameter_most_um.as_mm());
-            let (fits, says) = match bare {
-                _ if !takes_pipe => (false, format!("for {:.0} to {:.0} mm; {pipe}", least.as_mm(), most.as_mm())),
-                Some((end, asked)) if end < asked => {
-                    (false, format!("too short: bare ends of {}, {} asked", show("um", end.max(0)), show("um", asked)))
-                }
-                _ => (true, format!("for {:.0} to {:.0} mm; {pipe}", least.as_mm(), most.as_mm())),
-            };
-            Candidate { id: packer.id.clone(), name: packer.name.clone(), fits, says }
-        })
-        .collect();
-    all.sort_by_key(|one| !one.fits);
-    all
-}
-
-/// Returns the resins of the shelf with the time that each leaves at these temperatures.
-pub fn resins(choice: &PlanChoice, shelf: &ShelfView) -> Vec<Candidate> {
-    let patch = shelf.patches.iter().find(|patch| patch.id == choice.patch);
-    let contract = found(shelf.contracts, "contract", &choice.contract, |one| &one.id).ok();
-    let (Some(patch), Some(contract)) = (patch, contract) else { return vec![] };
-    let mut all: Vec<Candidate> = shelf
-        .resins
-        .iter()
-        .map(|resin| {
-            let batch = match &resin.parts {
-                Parts::Containers { mass_mg, .. } => *mass_mg,
-                Parts::Weighed { .. } => patch.resin_mg.value,
-            };
-            let too_little = batch < patch.resin_mg.value;
-            let budget =
-                times::budget(&BudgetOf { contract, resin, batch, temperatures: &choice.temperatures, push: None });
-            let (fits, says) = match budget {
-                _ if too_little => (false, format!("{} is too little for this patch", show("mg", batch.as_mg()))),
-                Err(broken) => (false, broken.rule.says(&broken.values)),
-                Ok(budget) if budget.spare_ms.as_ms() < 0 => {
-                    (false, format!("{} too short", show("ms", -budget.spare_ms.as_ms())))
-                }
-                Ok(budget) => (true, format!("{} to spare", show("ms", budget.spare_ms.as_ms()))),
-            };
-            Candidate { id: resin.id.clone(), name: resin.name.clone(), fits, says }
-        })
-        .collect();
-    all.sort_by_key(|one| !one.fits);
-    all
+    Candidate { id: id.into(), name: name.into(), fits, says, rule }
 }

@@ -1,51 +1,204 @@
-//! What the crew should know of a plan beside its figures.
+//! What a reader of the plan should know: nothing that closes a gate.
 
-use crate::procedure::line::Line;
-use crate::procedure::plan::Plan;
-use crate::procedure::rules::show;
+use serde::Serialize;
 
-/// Returns the notes, the weightiest first.
-pub fn notes(line: &Line, plan: &Plan, now_ms: i64) -> Vec<String> {
-    let mut notes = vec![];
-    let count = plan.computed.patches.len();
-    if count > 1 {
-        let centres: Vec<String> =
-            plan.computed.patches.iter().map(|patch| format!("{:.3} m", patch.centre().as_m())).collect();
-        notes.push(format!(
-            "{count} patches in series, centres at {} from {}. Each is a repair of its own; this one is the first.",
-            centres.join(", "),
-            line.upstream.name
-        ));
-    }
-    for lateral in plan.computed.covered.iter().filter_map(|index| line.laterals.get(*index)) {
-        let station = lateral.station_um.as_m();
-        notes.push(format!(
-            "The patch covers the lateral at {station:.2} m, {} o’clock. It must be opened after full cure.",
-            lateral.clock
-        ));
-    }
-    if !plan.choice.diameter_measured {
-        notes.push("The inside diameter is the nominal one. Measure it before the packer goes in.".to_owned());
-    }
-    if plan.choice.reading_point.offset_um.as_um() == 0 {
-        notes.push("The reading point has no distance from the node’s centre yet. Measure and enter it.".to_owned());
-    }
-    notes.extend(closures(plan, now_ms));
-    notes
+use super::super::gate::closures_before;
+use super::super::line::Around;
+use super::super::plan::{FromNode, ReadingPointKind};
+use super::candidates::{length, mm};
+use super::{Case, Parts};
+use crate::shelf::sheets::Parts as ResinParts;
+use crate::units::Length;
+
+/// One note.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Note {
+    pub code: NoteCode,
+    pub says: String,
 }
 
-/// Says which closures would end before the hold, if the parts were joined now.
-fn closures(plan: &Plan, now_ms: i64) -> Vec<String> {
-    let budget = &plan.computed.budget;
-    let work = budget.wet_out_ms.as_ms() + budget.loaded_push_ms.as_ms() + budget.connect_ms.as_ms();
-    let ends = now_ms + work + plan.computed.hold_ms.as_ms();
-    plan.choice
-        .closures
-        .iter()
-        .filter(|closure| closure.until_ms < ends)
-        .map(|closure| {
-            let short = show("ms", ends - closure.until_ms);
-            format!("{} ends {short} before the hold would, if the parts were joined now.", closure.what)
-        })
+/// What a note is about.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum NoteCode {
+    /// Several patches, one after the other.
+    Series,
+    LateralUnder,
+    LateralNear,
+    LateralBoreUnknown,
+    /// A clock position from and to the same hour: all round, or one spot?
+    ClockSameHour,
+    ClosureEnds,
+    /// The reading point lies in the node's centre, as long as nobody entered where it is.
+    OffsetMissing,
+    /// The inside diameter is not measured yet.
+    DiameterNominal,
+    SeamMissing,
+    HostPipeUnknown,
+    PackerOut,
+    Containers,
+    Batches,
+}
+
+impl Case<'_> {
+    /// Returns the notes, in the order of the plan's parts.
+    pub fn notes(&self, parts: &Parts) -> Vec<Note> {
+        let mut found = self.about_choice();
+        found.extend(self.about_place(parts));
+        found.extend(self.about_resin(parts));
+        found.extend(self.about_clock());
+        found.extend(self.about_closures(parts));
+        found
+    }
+
+    fn about_choice(&self) -> Vec<Note> {
+        let choice = self.choice;
+        let mouth = choice.reading_point.kind == ReadingPointKind::PipeMouth;
+        let offset = mouth && choice.reading_point.offset_um == Length::from_um(0);
+        let node = self.node(choice.from_node);
+        let host = self.picked.contract.is_some_and(|contract| contract.host_pipe_most_pa.is_none());
+        [
+            offset.then(|| note(NoteCode::OffsetMissing, format!(
+                "How far the mouth of the pipe is from the centre of {node} is not entered: the mark counts from the centre."
+            ))),
+            (!choice.diameter_measured).then(|| note(
+                NoteCode::DiameterNominal,
+                "The inside diameter is nominal until it is measured at the defect.".into(),
+            )),
+            (choice.seam_hour == 0).then(|| note(NoteCode::SeamMissing, "Where the seam goes is not chosen.".into())),
+            host.then(|| note(
+                NoteCode::HostPipeUnknown,
+                "Nobody has said how much pressure the host pipe bears: a question for a licensed engineer.".into(),
+            )),
+        ]
+        .into_iter()
+        .flatten()
         .collect()
+    }
+
+    fn about_place(&self, parts: &Parts) -> Vec<Note> {
+        let Some(place) = &parts.place else { return vec![] };
+        let mut found = vec![];
+        if place.in_series > 1 {
+            let centres: Vec<String> =
+                place.patches.iter().map(|patch| format!("{:.3} m", patch.centre().as_m())).collect();
+            found.push(note(
+                NoteCode::Series,
+                format!(
+                    "One patch is too short: {} in series, still to place with their centres at {} from {}. \
+                 Each is a repair of its own; this one is the first of them.",
+                    place.in_series,
+                    centres.join(", "),
+                    self.line.upstream.name,
+                ),
+            ));
+        }
+        let lateral = |index: &usize| self.line.laterals.get(*index);
+        for under in place.covered.iter().filter_map(lateral) {
+            found.push(note(
+                NoteCode::LateralUnder,
+                format!(
+                    "The patch covers the lateral at {}, {} o’clock: to be opened after full cure.",
+                    station(under.station_um),
+                    under.clock,
+                ),
+            ));
+        }
+        for near in place.near.iter().filter_map(lateral) {
+            found.push(note(
+                NoteCode::LateralNear,
+                format!(
+                    "The lateral at {} is so near that the patch may cover it, if the errors add up.",
+                    station(near.station_um),
+                ),
+            ));
+        }
+        for unknown in self.line.laterals.iter().filter(|lateral| lateral.diameter_um <= Length::from_um(0)) {
+            found.push(note(
+                NoteCode::LateralBoreUnknown,
+                format!(
+                    "The bore of the lateral at {} is not known: it counts as wide as the pipe.",
+                    station(unknown.station_um),
+                ),
+            ));
+        }
+        found.extend(self.packer_out(place.from_upstream_um));
+        found
+    }
+
+    fn packer_out(&self, centre: Length) -> Option<Note> {
+        let half = self.picked.packer?.body_um.as_um().div_euclid(2);
+        let (begins, ends) = self.pipe();
+        let (up, down) = (begins - centre.as_um(), centre.as_um() - ends);
+        let (up, down) = (up.saturating_add(half), down.saturating_add(half));
+        let (out, node) = if up >= down { (up, FromNode::Upstream) } else { (down, FromNode::Downstream) };
+        (out > 0).then(|| note(NoteCode::PackerOut, format!(
+            "The packer would stand {} out of the pipe at {}. Where nothing holds it, it can burst: it must lie in the \
+             pipe with its whole length before it is inflated. The packer’s sheet decides.",
+            length(Length::from_um(out)),
+            self.node(node),
+        )))
+    }
+
+    fn about_resin(&self, parts: &Parts) -> Vec<Note> {
+        let (Some(bound), Some(resin)) = (&parts.bound, self.picked.resin) else { return vec![] };
+        let mut found = vec![];
+        if let ResinParts::Containers { kit, mass_mg, .. } = &resin.parts {
+            let count = bound.batch_mg.as_mg() / mass_mg.as_mg().max(1);
+            found.push(note(
+                NoteCode::Containers,
+                format!("{count} × {kit}, emptied to the last drop: {:.0} g.", bound.batch_mg.as_g(),),
+            ));
+        }
+        if self.choice.batches > 1 {
+            found.push(note(
+                NoteCode::Batches,
+                format!(
+                    "{} batches of {:.0} g each; the working time runs from the first one.",
+                    self.choice.batches,
+                    bound.batch_mg.as_g(),
+                ),
+            ));
+        }
+        found
+    }
+
+    fn about_clock(&self) -> Vec<Note> {
+        let same = |around: Around| match around {
+            Around::Between { from, to } if from == to => Some(from),
+            _ => None,
+        };
+        let asked = self.defect.observations.iter().filter_map(|seen| Some((seen, same(seen.around)?)));
+        asked
+            .map(|(seen, hour)| {
+                let name = if seen.code.is_empty() { &seen.words } else { &seen.code };
+                note(
+                    NoteCode::ClockSameHour,
+                    format!("{name} runs from {hour} to {hour} o’clock: all round, or one spot?"),
+                )
+            })
+            .collect()
+    }
+
+    fn about_closures(&self, parts: &Parts) -> Vec<Note> {
+        let Some(timed) = &parts.timed else { return vec![] };
+        let budget = &timed.budget;
+        let work = budget.wet_out_ms.as_ms() + budget.loaded_push_ms.as_ms() + budget.connect_ms.as_ms();
+        let end_ms = self.now_ms.saturating_add(work).saturating_add(timed.hold_ms.as_ms());
+        closures_before(&self.choice.closures, end_ms)
+            .into_iter()
+            .map(|broken| {
+                let says = broken.rule.says(&broken.values);
+                note(NoteCode::ClosureEnds, format!("{says} So it is if the parts were joined now."))
+            })
+            .collect()
+    }
+}
+
+fn station(at: Length) -> String {
+    if at.as_um() < 2_000_000 { format!("{} mm", mm(at)) } else { format!("{:.2} m", at.as_m()) }
+}
+
+fn note(code: NoteCode, says: String) -> Note {
+    Note { code, says }
 }

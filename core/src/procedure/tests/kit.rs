@@ -142,6 +142,7 @@ impl World {
                 sleeve_bands_um: vec![],
                 patch_bands_um: vec![],
                 membrane_um: None,
+                membrane_bands_um: vec![],
                 covered: vec![],
                 wrap_um: mm(660),
                 batch_mg: batch,

@@ -109,6 +109,7 @@ pub fn plan(shelf: &Shelf) -> Plan {
         sleeve_bands_um: vec![],
         patch_bands_um: vec![],
         membrane_um: None,
+        membrane_bands_um: vec![],
         covered: vec![1],
         wrap_um: um(1_330),
         batch_mg: batch,
