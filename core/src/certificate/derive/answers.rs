@@ -2,6 +2,7 @@
 
 use super::{Case, hold, place, reasons, words};
 use crate::certificate::content::{Answer, Departure, Kind, Known, Observation, ResultLine};
+use crate::procedure::rules::Rule;
 use crate::procedure::stage::Outcome;
 use crate::shelf::Role;
 
@@ -24,7 +25,7 @@ pub fn result(case: &Case, departures: usize) -> ResultLine {
             words::joined(["by the foreman".into(), with], ", "),
         ),
         Kind::Rejected => {
-            let outside = reasons::findings(case).len();
+            let outside = reasons::findings(case).iter().filter(|broken| outside_a_limit(broken.rule)).count();
             let found = format!("by the foreman, {} outside the limits", words::many(outside, "finding"));
             (if outside == 0 { "by the foreman".into() } else { found }, "by the foreman".into())
         }
@@ -32,6 +33,11 @@ pub fn result(case: &Case, departures: usize) -> ResultLine {
         Kind::Unrepaired => (unrepaired(case).into(), String::new()),
     };
     ResultLine { headline: headline(case).into(), tail, short }
+}
+
+/// Says whether a broken rule is about the work, not about a paper that is missing.
+fn outside_a_limit(rule: Rule) -> bool {
+    !matches!(rule, Rule::PhotoMissing | Rule::TightnessMissing | Rule::LateTapInFavour)
 }
 
 fn practised(case: &Case) -> String {
@@ -63,20 +69,20 @@ fn answer(label: &str, first: String, second: String) -> Answer {
 }
 
 fn off_the_rules(case: &Case, departures: &[Departure]) -> Answer {
-    let also = also(case);
     let count = words::many(departures.len(), "departure");
+    let also = also(case, departures.len());
     match case.kind {
         Kind::Accepted => {
             let names = words::joined(departures.iter().map(|one| one.short.clone()), "; ");
             let first = if departures.is_empty() { "Nothing waived".into() } else { format!("{count}: {names}") };
             answer("Off the rules", first, also)
         }
-        Kind::Rejected => answer("Why rejected", because(case), format!("{also}; {count}")),
-        Kind::Unrepaired => answer("Why unrepaired", because(case), format!("{also}; {count}")),
+        Kind::Rejected => answer("Why rejected", because(case), also),
+        Kind::Unrepaired => answer("Why unrepaired", because(case), also),
         Kind::Rehearsal => answer(
             "What this is",
             "Practice. It can never become a certificate.".into(),
-            format!("The record is marked as a rehearsal from its first entry and is numbered apart. {also}; {count}"),
+            format!("The record is marked as a rehearsal from its first entry and is numbered apart. {also}"),
         ),
     }
 }
@@ -94,12 +100,14 @@ fn because(case: &Case) -> String {
     words::capital(words::or(&all, "no reason was written"))
 }
 
-fn also(case: &Case) -> String {
+/// Returns what else the record holds; of departures, where the answer has not named them.
+fn also(case: &Case, departures: usize) -> String {
     let state = case.hold.as_ref();
     let lost = state.map(|state| words::up_s(state.shown.not_witnessed_ms)).filter(|lost| lost.as_ms() > 0);
     let doubts = case.attempt.map_or(0, |attempt| attempt.doubts.len());
     let counted = |count: usize, word: &str| if count == 0 { String::new() } else { words::many(count, word) };
     let parts = [
+        counted(if case.kind == Kind::Accepted { 0 } else { departures }, "departure"),
         counted(doubts, "doubt"),
         counted(case.repair.attempts.len().saturating_sub(1), "other attempt"),
         counted(case.repair.corrections.len(), "correction"),
@@ -108,7 +116,7 @@ fn also(case: &Case) -> String {
         counted(case.repair.clock_jumps.len(), "clock change"),
     ];
     let list = words::joined(parts, ", ");
-    format!("Also on the record: {}", words::or(&list, "nothing else"))
+    if list.is_empty() { "Nothing else on the record".into() } else { format!("Also on the record: {list}") }
 }
 
 fn which_pipe(case: &Case) -> Answer {
@@ -187,7 +195,7 @@ fn who_signs(case: &Case) -> Answer {
     };
     let contract = &case.repair.contract;
     let firm = words::joined([contract.contractor.clone(), contract.crew.clone()], ", ");
-    let known = "Names picked from a list, not authenticated.";
+    let known = "Not authenticated.";
     match case.kind {
         Kind::Rehearsal => {
             let who = format!("{}; {}.", said(Role::Technician, "technician"), said(Role::Foreman, "foreman"));
@@ -195,10 +203,10 @@ fn who_signs(case: &Case) -> Answer {
         }
         _ => {
             let technician = match by(Role::Technician) {
-                Some(signature) => format!("with {}, technician,", signature.name),
-                None => "no technician has signed;".into(),
+                Some(signature) => format!("With {}, technician, for {firm}", signature.name),
+                None => format!("No technician has signed, for {firm}"),
             };
-            let second = format!("{technician} for {firm}. {known} The owner accepts by a separate act.");
+            let second = format!("{technician}. {known} The owner accepts separately.");
             answer("Who signs", words::capital(&said(Role::Foreman, "foreman")), second)
         }
     }

@@ -61,7 +61,7 @@ fn troubles(case: &Case, attempt: &Attempt) -> String {
 }
 
 fn doubts(attempt: &Attempt) -> String {
-    let each = attempt.doubts.iter().map(|doubt| super::departures::says(doubt.rule, &doubt.values));
+    let each = attempt.doubts.iter().map(|doubt| words::capital(&super::departures::says(doubt.rule, &doubt.values)));
     words::joined(each, " ")
 }
 
@@ -85,7 +85,8 @@ fn material(case: &Case, attempt: &Attempt) -> String {
     )
 }
 
-fn patch_where(case: &Case, attempt: &Attempt) -> String {
+/// Returns where the patch was when the working time was over, who said so and when.
+pub fn patch_where(case: &Case, attempt: &Attempt) -> String {
     match &attempt.place {
         Some((at, place)) => {
             let place = match place {

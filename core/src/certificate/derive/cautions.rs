@@ -17,8 +17,7 @@ pub fn cautions(case: &Case) -> Vec<Pair> {
     found.extend([
         ("Hand readings", "are statements of the person named. Minutes nobody saw are not counted and are shown.".into()),
         ("Not authenticated", "Names were picked from a list; no PIN and no key says who held the device. A drawn line alone proves nothing.".into()),
-        ("Not sealed by a key", "This file is not yet signed with a key. The head on page 1 names the record; compare it with the record in the contractor’s bundle.".into()),
-        ("Before going near", "Confined space, traffic, compressed air, uncured or hot resin, styrene and sewage can kill. Permit, data sheet, safety data sheet, local codes and licensed practice decide.".into()),
+("Before going near", "Confined space, traffic, compressed air, uncured or hot resin, styrene and sewage can kill. Permit, data sheet, safety data sheet, local codes and licensed practice decide.".into()),
         ("To check this file", check(case.kind).into()),
         ("To keep it", keep(case.kind).into()),
     ]);
@@ -43,7 +42,7 @@ fn check(kind: Kind) -> &'static str {
     match kind {
         Kind::Rehearsal => "“mendline verify FILE” answers 3 for a sound rehearsal that its keys signed: not a record.",
         Kind::Accepted | Kind::Rejected | Kind::Unrepaired => {
-            "“mendline verify FILE” tells whether a key signed it and whether it was changed, no network needed. Until it is sealed it answers 1."
+            "“mendline verify FILE” tells whether a key signed it and whether it was changed, no network needed."
         }
     }
 }

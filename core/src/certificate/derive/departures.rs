@@ -41,7 +41,7 @@ fn departure(case: &Case, waiver: &Waiver, number: usize) -> Departure {
     Departure {
         label: format!("D{number}"),
         short: short(&rule),
-        rule: with_clause(&rule, case.plan.and_then(|plan| clause(plan, waiver.rule))),
+        rule: with_clause(case, &rule, waiver.rule),
         reason: format!("{} {}", words::stopped(&words::capital(&waiver.reason)), waived_by(case, waiver)),
     }
 }
@@ -76,18 +76,26 @@ pub fn says(rule: Rule, values: &RuleValues) -> String {
 
 /// Returns the sentence of a broken rule with its clause.
 pub fn sentence(case: &Case, broken: &Broken) -> String {
-    with_clause(&says(broken.rule, &broken.values), case.plan.and_then(|plan| clause(plan, broken.rule)))
+    with_clause(case, &words::capital(&says(broken.rule, &broken.values)), broken.rule)
 }
 
-fn with_clause(sentence: &str, clause: Option<&str>) -> String {
-    clause.map_or_else(|| words::stopped(sentence), |clause| format!("{} ({clause}).", words::bare(sentence)))
+/// Returns a sentence with the clause of its limit; of the repair's own contract, without its number.
+fn with_clause(case: &Case, sentence: &str, rule: Rule) -> String {
+    let Some((plan, clause)) = case.plan.and_then(|plan| Some((plan, clause(plan, rule)?))) else {
+        return words::stopped(sentence);
+    };
+    let own = clause.strip_prefix(&format!("Contract {}, ", plan.contract.id));
+    let clause = own.map_or(clause.to_owned(), |clause| format!("contract {clause}"));
+    format!("{} ({clause}).", words::bare(sentence))
 }
 
 /// Returns the first clause of a sentence, as it can stand among others.
 pub fn short(sentence: &str) -> String {
     let first = sentence.split([';', ':']).next().unwrap_or(sentence);
     let whole = if first.split_whitespace().count() < 5 && sentence.contains(':') { sentence } else { first };
-    words::small(words::bare(whole))
+    let text = words::small(words::bare(whole)).replace(" h 00 min", " h");
+    let bare = ["the ", "a ", "an "].into_iter().find_map(|article| text.strip_prefix(article));
+    bare.map_or(text.clone(), str::to_owned)
 }
 
 /// Returns where the limit of a rule stands: the source of its value in the contract or on a sheet.
@@ -127,9 +135,9 @@ mod tests {
     fn a_departure_is_named_in_a_few_words() {
         assert_eq!(
             short("Viewed again 26 h 00 min after cleaning; 24 h 00 min is allowed."),
-            "viewed again 26 h 00 min after cleaning"
+            "viewed again 26 h after cleaning"
         );
-        assert_eq!(short("A photo is missing: Soaked, no dry area."), "a photo is missing: Soaked, no dry area");
+        assert_eq!(short("A photo is missing: Soaked, no dry area."), "photo is missing: Soaked, no dry area");
     }
 
     #[test]

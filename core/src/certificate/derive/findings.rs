@@ -1,10 +1,10 @@
 //! What the verification found, with the evidence for each.
 
-use super::{Case, departures, missing, tasks, words};
+use super::{Case, departures, missing, said, tasks, words};
 use crate::certificate::content::Finding;
 use crate::procedure::answer::Answer;
 use crate::procedure::repair::{Answered, Photo};
-use crate::procedure::rules::{Broken, Rule};
+use crate::procedure::rules::Rule;
 use crate::procedure::stage::Stage;
 use crate::shelf::method::TaskKind;
 use crate::units::Length;
@@ -17,13 +17,13 @@ pub fn findings(case: &Case) -> Vec<Finding> {
     let mut found = vec![
         of_task(case, "Folds", TaskKind::Folds, &[Rule::FoldHigh], folds),
         of_task(case, "Edges", TaskKind::Edges, &[Rule::EdgeLifted], edges),
-        of_task(case, "Surface", TaskKind::Surface, &[Rule::SurfaceNotSound], said),
+        of_task(case, "Surface", TaskKind::Surface, &[Rule::SurfaceNotSound], as_said),
         of_task(case, "Infiltration", TaskKind::Infiltration, &[Rule::WaterComes], infiltration),
     ];
     found.extend([sample(case), laterals(case), tightness(case)]);
-    found.push(of_task(case, "All back", TaskKind::AllBack, &[Rule::PulledByRods, Rule::LeftBehind], said));
-    found.push(of_task(case, "Waste", TaskKind::Waste, &[], said));
-    found.push(of_task(case, "Flow", TaskKind::FlowRestored, &[], said));
+    found.push(of_task(case, "All back", TaskKind::AllBack, &[Rule::PulledByRods, Rule::LeftBehind], as_said));
+    found.push(of_task(case, "Waste", TaskKind::Waste, &[], as_said));
+    found.push(of_task(case, "Flow", TaskKind::FlowRestored, &[], as_said));
     found
 }
 
@@ -33,28 +33,32 @@ fn of_task(case: &Case, what: &str, kind: TaskKind, rules: &[Rule], in_words: Wo
     let Some(answered) = tasks::done(case, kind) else {
         return finding(what, tasks::why_not(case, kind), String::new(), None);
     };
-    let photos = if answered.stage == Stage::Verification { photo_numbers(case) } else { String::new() };
+    let seen = matches!(kind, TaskKind::Folds | TaskKind::Edges | TaskKind::Surface | TaskKind::Infiltration);
+    let photos = if seen { photo_numbers(case) } else { String::new() };
     let evidence = words::joined([photos, case.by(&answered.at)], "; ");
     finding(what, in_words(case, answered), evidence, broken(case, rules))
 }
 
-fn finding(what: &str, found: String, evidence: String, broken: Option<Broken>) -> Finding {
+fn finding(what: &str, found: String, evidence: String, broken: Option<String>) -> Finding {
     let outside = broken.is_some();
-    let found = match broken {
-        Some(broken) => format!("OUTSIDE: {} {found}", departures::says(broken.rule, &broken.values)),
-        None => found,
-    };
+    let found = broken.map_or(found.clone(), |broken| format!("OUTSIDE: {broken} {found}"));
     Finding { what: what.into(), found, evidence, outside }
 }
 
-/// Returns the first of these rules that the record breaks, waived or not.
-fn broken(case: &Case, rules: &[Rule]) -> Option<Broken> {
+/// Returns the sentence of each of these rules that the record breaks, with the departure that waived it.
+fn broken(case: &Case, rules: &[Rule]) -> Option<String> {
     let (plan, attempt) = case.work()?;
-    missing::stands(case.repair, plan, attempt).into_iter().find(|broken| rules.contains(&broken.rule))
+    let stands = missing::stands(case.repair, plan, attempt).into_iter().filter(|broken| rules.contains(&broken.rule));
+    let sentences = stands.map(|broken| {
+        let waived = departures::label(case, broken.rule, &broken.subject);
+        let waived = waived.map(|label| format!(" ({label})")).unwrap_or_default();
+        format!("{}{waived}.", words::bare(&departures::says(broken.rule, &broken.values)))
+    });
+    Some(words::joined(sentences, " ")).filter(|text| !text.is_empty())
 }
 
-fn said(case: &Case, answered: &Answered) -> String {
-    let said = tasks::values(case, answered.kind, &answered.answer);
+fn as_said(case: &Case, answered: &Answered) -> String {
+    let said = said::said(case, answered.kind, &answered.answer);
     words::or(&said, "done").to_owned()
 }
 
@@ -74,13 +78,13 @@ fn folds(case: &Case, answered: &Answered) -> String {
 
 fn edges(case: &Case, answered: &Answered) -> String {
     let bonded = |key| answered.answer.text(key) == Some("bonded");
-    if bonded("upstream") && bonded("downstream") { "both bonded all round".into() } else { said(case, answered) }
+    if bonded("upstream") && bonded("downstream") { "both bonded all round".into() } else { as_said(case, answered) }
 }
 
 fn infiltration(case: &Case, answered: &Answered) -> String {
     let head =
         case.plan.map(|plan| format!("; head above the invert {} m, as planned", words::metres(plan.choice.head_um)));
-    format!("{}{}", said(case, answered), head.unwrap_or_default())
+    format!("{}{}", as_said(case, answered), head.unwrap_or_default())
 }
 
 fn sample(case: &Case) -> Finding {
@@ -103,7 +107,12 @@ fn laterals(case: &Case) -> Finding {
     let each = covered.iter().map(|index| lateral(case, *index));
     let cure = super::stages::full_cure(case, plan, attempt);
     let cure = cure.map(|at_ms| format!("; full cure {}", case.clock.second(at_ms))).unwrap_or_default();
-    let found = format!("{} covered: {}{cure}", covered.len(), words::joined(each, "; "));
+    let coupons = tasks::done(case, TaskKind::Laterals).and_then(|answered| answered.answer.number("coupons"));
+    let coupons = coupons.map_or_else(
+        || format!("; coupons: {}", tasks::why_not(case, TaskKind::Laterals)),
+        |count| format!("; coupons recovered: {count}"),
+    );
+    let found = format!("{} covered: {}{coupons}{cure}", covered.len(), words::joined(each, "; "));
     let rules = [Rule::LateralCovered, Rule::LateralOpening, Rule::LateralCutEarly, Rule::CouponMissing];
     let evidence = attempt.laterals.last().map(|opened| case.by(&opened.at));
     let evidence = words::joined([photo_numbers(case)].into_iter().chain(evidence), "; ");

@@ -3,8 +3,9 @@
 use super::{Case, place, stages, tasks, words, working_time};
 use crate::certificate::content::{Kind, Pair, headings};
 use crate::facts::{NoPosition, Position, PositionSource};
-use crate::procedure::line::{Coordinates, Origin};
+use crate::procedure::line::Origin;
 use crate::procedure::repair::Stamp;
+use crate::procedure::stage::Stage;
 use crate::shelf::method::TaskKind;
 use crate::units::Span;
 
@@ -59,11 +60,7 @@ fn repair(case: &Case) -> String {
 fn inspection(case: &Case) -> String {
     match &case.repair.defect.origin {
         Origin::ByHand => "none read in: the defect was entered by hand".into(),
-        Origin::Inspection { file, sha256, date, lines } => {
-            let lines = words::joined(lines.iter().map(u64::to_string), ", ");
-            let (date, short) = (words::or(date, "without a date"), sha256.get(..8).unwrap_or(sha256));
-            format!("{date}, {file}, lines {}, SHA-256 {short} …", words::or(&lines, "not kept"))
-        }
+        Origin::Inspection { file, date, .. } => format!("{}, {file}", words::or(date, "without a date")),
     }
 }
 
@@ -89,7 +86,7 @@ fn inside(case: &Case) -> String {
     };
     let how = tasks::done(case, TaskKind::MeasuredDiameter).and_then(|answered| answered.answer.text("how"));
     let how = how.map(|how| format!(", {how}")).unwrap_or_default();
-    format!("{} to {}{how}", words::mm_bare(least), words::mm(most))
+    format!("{} to {} mm{how}", words::inside(least), words::inside(most))
 }
 
 fn flow(case: &Case) -> String {
@@ -98,11 +95,16 @@ fn flow(case: &Case) -> String {
     format!("{}{}", flow.answer.text("how").unwrap_or("not said how"), until.unwrap_or_default())
 }
 
+/// Returns the videos. The record keeps no number of the one after, only that it was confirmed.
 fn video(case: &Case) -> String {
-    let confirmed = case.attempt.and_then(|attempt| attempt.answers.get("video")).filter(|video| video.answer.done());
-    let after = confirmed.map_or_else(
+    let answers = case.attempt.map(|attempt| attempt.answers.values()).into_iter().flatten();
+    let mut of_video = answers.filter(|answered| {
+        let named = answered.label.to_lowercase().contains("video");
+        answered.stage == Stage::Verification && answered.answer.done() && named
+    });
+    let after = of_video.next().map_or_else(
         || "after: not recorded".into(),
-        |video| format!("after: taken {}, its number is not kept here", case.clock.minute(video.at.moment.at_ms)),
+        |video| format!("after: confirmed {}", case.clock.minute(video.at.moment.at_ms)),
     );
     format!("before {}; {after}", words::or(&case.repair.video_before, "not recorded"))
 }
@@ -120,13 +122,12 @@ fn full_cure(case: &Case) -> String {
 
 /// Returns the best position that the device had during the attempt, or why it had none; never a place of 0, 0.
 fn position(case: &Case) -> String {
-    let node = node(case);
     let best = stamps(case).into_iter().filter(|stamp| accuracy(stamp).is_some()).min_by_key(|stamp| accuracy(stamp));
     match best {
-        Some(stamp) => format!("{}\n{}{node}", shown(&stamp.position), fix(case, stamp)),
+        Some(stamp) => format!("{}\n{}", shown(&stamp.position), fix(case, stamp)),
         None => {
             let why = stamps(case).into_iter().map(|stamp| absent(&stamp.position)).next().unwrap_or("no entry");
-            format!("no position: {why}{node}")
+            format!("no position: {why}")
         }
     }
 }
@@ -171,37 +172,20 @@ fn absent(position: &Position) -> &'static str {
 /// Returns radius, age and source of a fix, and when it was.
 fn fix(case: &Case, stamp: &Stamp) -> String {
     let Position::Fix { accuracy_mm, age_ms, source, .. } = &stamp.position else { return String::new() };
-    let radius = accuracy(accuracy_mm);
+    // 68 of 100 lie inside; rounded up to the metre.
+    let radius = accuracy_mm
+        .map_or_else(|| "accuracy not stated".into(), |mm| format!("± {} m (68 %)", -(-mm).div_euclid(1_000)));
     let source = match source {
         PositionSource::Receiver => "receiver",
         PositionSource::Browser => "browser",
         PositionSource::Typed => "typed",
     };
     let age = words::lasting(words::up_s(Span::from_ms((*age_ms).max(0))));
-    return format!(
-        "{radius}, {age} old, {source}, device {} at {}",
-        stamp.device,
-        case.clock.minute(stamp.moment.at_ms)
-    );
-
-    fn accuracy(mm: &Option<i64>) -> String {
-        // 68 of 100 lie inside; rounded up to the metre.
-        mm.map_or_else(|| "accuracy not stated".into(), |mm| format!("± {} m (68 %)", -(-mm).div_euclid(1_000)))
-    }
-}
-
-fn node(case: &Case) -> String {
-    let upstream = &case.repair.line.upstream;
-    upstream
-        .place
-        .filter(|place| (place.lat_e7, place.lon_e7) != (0, 0))
-        .map_or_else(String::new, |Coordinates { lat_e7, lon_e7 }| {
-            format!("\n{} by the owner: {}", upstream.name, degrees(lat_e7, lon_e7))
-        })
+    format!("{radius}, {age} old, {source}, device {} at {}", stamp.device, case.clock.minute(stamp.moment.at_ms))
 }
 
 /// Returns degrees with five decimals, to the nearest: a metre or so.
-fn degrees(lat_e7: i64, lon_e7: i64) -> String {
+pub fn degrees(lat_e7: i64, lon_e7: i64) -> String {
     let one = |e7: i64, plus: &str, minus: &str| {
         let hundred_thousandths = (e7.abs() + 50) / 100;
         format!("{}° {}", words::exact(hundred_thousandths, 100_000, 5), if e7 < 0 { minus } else { plus })

@@ -1,6 +1,6 @@
 //! What is kept and printed, and waived by nobody.
 
-use super::{Case, departures, hold, reasons, tasks, when, words};
+use super::{Case, departures, hold, reasons, said, tasks, when, words};
 use crate::certificate::content::{Note, headings};
 use crate::checks::hold::{Excursion, Side};
 use crate::procedure::decide;
@@ -186,7 +186,7 @@ fn answered_again(case: &Case) -> Vec<Note> {
     again
         .map(|answered| {
             let earlier = answered.before.iter().map(|(at, answer)| {
-                let said = tasks::values(case, answered.kind, answer);
+                let said = said::said(case, answered.kind, answer);
                 format!("{} at {}", words::or(&said, "done"), case.clock.minute(at.moment.at_ms))
             });
             let (label, now) = (&answered.label, case.by(&answered.at));

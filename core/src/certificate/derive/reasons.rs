@@ -1,26 +1,26 @@
 //! What stands before the departures: doubt, why it was rejected or closed, and what the paper is not.
 
-use super::{Case, departures, hold, missing, words};
+use super::{Case, attempts, departures, hold, missing, words};
 use crate::certificate::content::{Kind, Note, headings};
 use crate::checks::hold::{Excursion, Side};
 use crate::procedure::repair::{Attempt, Doubt};
 use crate::procedure::rules::{self, Broken, Rule};
-use crate::procedure::stage::Outcome;
+use crate::procedure::stage::{Outcome, Stage};
 use crate::units::Span;
 
-/// Returns the reasons in the order in which they are read.
+/// Returns the reasons in the order in which they are read: what page 1 cuts first stands last.
 pub fn reasons(case: &Case) -> Vec<Note> {
     let mut found = what_it_is_not(case);
+    if case.kind == Kind::Unrepaired {
+        found.extend(ended(case));
+    }
     found.extend(doubts(case));
     if matches!(case.kind, Kind::Rejected | Kind::Unrepaired) {
-        found.extend(
-            findings(case)
-                .into_iter()
-                .enumerate()
-                .map(|(index, broken)| note(&format!("F{}", index + 1), departures::sentence(case, &broken))),
-        );
+        let numbered = findings(case).into_iter().enumerate();
+        found.extend(numbered.map(|(at, broken)| note(&format!("F{}", at + 1), departures::sentence(case, &broken))));
+    }
+    if case.kind == Kind::Rejected {
         found.extend(ended(case));
-        found.extend(next(case));
     }
     found
 }
@@ -59,7 +59,8 @@ fn doubtful(case: &Case, doubt: &Doubt) -> String {
         ),
         None => {
             let says = departures::says(doubt.rule, &doubt.values);
-            format!("{} Recorded {}: the attempt is doubtful.", words::stopped(&says), case.by(&doubt.at))
+            let says = words::stopped(&words::capital(&says));
+            format!("{says} Recorded by {}: the attempt is doubtful.", case.by(&doubt.at))
         }
     };
     let decided = departures::label(case, doubt.rule, "doubt");
@@ -87,26 +88,37 @@ pub fn excursion(case: &Case, one: &Excursion, at_ms: i64, why: Option<&str>) ->
 }
 
 /// Returns the rules that the attempt broke and nobody waived: what speaks against the patch.
+///
+/// What belongs to a stage that the attempt never reached was not broken, but for a lateral under the patch.
 pub fn findings(case: &Case) -> Vec<Broken> {
     let Some((plan, attempt)) = case.work() else { return vec![] };
     let doubt = |broken: &Broken| broken.subject == "doubt" || broken.rule == Rule::NewAttemptAsked;
     let serious = |broken: &Broken| matches!(broken.rule.row().kind, rules::Kind::Never | rules::Kind::Departure);
     let open = |broken: &Broken| !missing::decided(case.repair, plan, attempt, broken);
-    let found = missing::stands(case.repair, plan, attempt);
-    found.into_iter().filter(|broken| serious(broken) && open(broken) && !doubt(broken)).collect()
+    let reached = |broken: &Broken| {
+        let stage = broken.rule.row().stage.unwrap_or(Stage::Verification);
+        stage <= attempt.stage() || (broken.rule == Rule::LateralCovered && case.patch_was_set())
+    };
+    let found = missing::stands(case.repair, plan, attempt).into_iter();
+    found.filter(|broken| serious(broken) && open(broken) && !doubt(broken) && reached(broken)).collect()
 }
 
-/// Returns how the attempt ended, in the words of who ended it.
+/// Returns how the attempt ended and what comes next.
 fn ended(case: &Case) -> Vec<Note> {
-    let Some((attempt, ended)) = case.attempt.and_then(|attempt| Some((attempt, attempt.ended.as_ref()?))) else {
-        return vec![];
-    };
-    let reasons = words::joined(ended.reasons.iter().map(|reason| words::bare(reason).to_owned()), "; ");
-    let because =
-        if reasons.is_empty() { "No reason was written.".into() } else { words::stopped(&words::capital(&reasons)) };
-    let in_pipe = in_pipe(attempt);
-    let text = [because, in_pipe, format!("{}.", case.by(&ended.at))];
-    vec![note(outcome(ended.outcome), words::joined(text, " "))]
+    let ended = case.attempt.and_then(|attempt| Some((attempt, attempt.ended.as_ref()?)));
+    let ended = ended.map(|(attempt, ended)| {
+        let written = ended.reasons.iter().map(|reason| words::bare(reason).to_owned());
+        let reasons = words::joined(written, "; ");
+        let text = [
+            format!("Attempt {}, {}.", attempt.n, case.by(&ended.at)),
+            words::stopped(&words::capital(words::or(&reasons, "no reason was written"))),
+            attempt.place.as_ref().map(|_| format!("{}.", attempts::patch_where(case, attempt))).unwrap_or_default(),
+            in_pipe(attempt),
+        ];
+        note(outcome(ended.outcome), words::joined(text, " "))
+    });
+    let (ended, next) = (ended.into_iter(), next(case).into_iter());
+    if case.repair.closed.is_some() { next.chain(ended).collect() } else { ended.chain(next).collect() }
 }
 
 fn in_pipe(attempt: &Attempt) -> String {

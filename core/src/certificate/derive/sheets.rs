@@ -1,26 +1,42 @@
 //! The values that were entered from the data sheets and the contract, each with its source.
 
-use super::{Case, words};
+use super::{Case, identity, words};
 use crate::certificate::content::{SheetValue, Sheets};
+use crate::procedure::line::Origin;
 use crate::procedure::plan::Plan;
+use crate::shelf::Sourced;
 use crate::shelf::contract::{DoubtRule, FoldLimit, GapRule};
 use crate::shelf::sheets::{CountsFrom, Parts, TimeRows, TimeTable};
-use crate::units::Span;
+use crate::units::{Pressure, Span};
 
-/// Returns every value that judged the repair; empty without a plan.
+/// Returns every value that judged the repair, and where the defect was read.
 pub fn sheets(case: &Case) -> Sheets {
     let remark = match case.plan {
         Some(_) => "as entered; the program ships no process values of its own",
         None => "no plan was accepted",
     };
-    let rows = case.plan.map(|plan| {
-        let mut rows = resin(plan);
-        rows.extend(pressure(plan));
-        rows.extend(binding(plan));
-        rows.extend(contract(plan));
-        rows
+    let planned = case.plan.map(|plan| [resin(plan), pressure(plan), binding(plan), contract(plan)].concat());
+    let mut rows = planned.unwrap_or_default();
+    rows.extend(inspection(case));
+    Sheets { remark: remark.into(), rows }
+}
+
+/// Returns what was taken from the inspection and the owner's list of nodes.
+fn inspection(case: &Case) -> Vec<SheetValue> {
+    let line = &case.repair.line;
+    let nodes = [&line.upstream, &line.downstream].into_iter().filter_map(|node| {
+        let place = node.place.filter(|place| (place.lat_e7, place.lon_e7) != (0, 0))?;
+        Some(row(&node.name, identity::degrees(place.lat_e7, place.lon_e7), "coordinates of the node, as read in"))
     });
-    Sheets { remark: remark.into(), rows: rows.unwrap_or_default() }
+    let read = match &case.repair.defect.origin {
+        Origin::ByHand => row("Defect", "entered by hand".into(), "no inspection was read in"),
+        Origin::Inspection { file, sha256, date, lines } => {
+            let lines = words::joined(lines.iter().map(u64::to_string), ", ");
+            let what = format!("{}, lines {}", words::or(date, "without a date"), words::or(&lines, "not kept"));
+            row("Defect", what, &format!("{file}, SHA-256 {sha256}"))
+        }
+    };
+    std::iter::once(read).chain(nodes).collect()
 }
 
 fn row(name: &str, as_entered: String, source: &str) -> SheetValue {
@@ -88,25 +104,38 @@ fn table(table: &TimeTable) -> String {
 
 fn pressure(plan: &Plan) -> Vec<SheetValue> {
     let patch = &plan.patch;
-    let mut rows = vec![
-        row("Least gauge", words::bar(patch.gauge_least_pa.value), &patch.gauge_least_pa.source),
-        row("Least net", words::bar(patch.net_least_pa.value), &patch.net_least_pa.source),
+    let least = format!(
+        "least gauge {}, least net {}",
+        words::bar(patch.gauge_least_pa.value),
+        words::bar(patch.net_least_pa.value)
+    );
+    let packer = &plan.packer;
+    let by_size = packer
+        .pressure_most
+        .iter()
+        .map(|limit| format!("{} up to {}", words::bar(limit.most_pa), words::mm(limit.diameter_um)));
+    let label = packer.pressure_most.first().map_or("not stated", |limit| limit.source.as_str());
+    let test = format!("{} for {}", words::bar(packer.test_pressure_pa.value), words::lasting(packer.test_ms.value));
+    vec![
+        row("Pressure", least, &both(&patch.gauge_least_pa.source, &patch.net_least_pa.source)),
+        row("Most, packer", words::joined(by_size, ", "), label),
         row("Most, patch", words::bar(patch.pressure_most_pa.value), &patch.pressure_most_pa.source),
-    ];
-    rows.extend(plan.packer.pressure_most.iter().map(|limit| {
-        let most = format!("{} up to {}", words::bar(limit.most_pa), words::mm(limit.diameter_um));
-        row("Most, packer", most, &limit.source)
-    }));
-    let limits =
-        [("Most, host pipe", &plan.contract.host_pipe_most_pa), ("Most, contract", &plan.contract.pressure_most_pa)];
-    rows.extend(limits.into_iter().map(|(name, limit)| match limit {
+        stated("Most, host pipe", plan.contract.host_pipe_most_pa.as_ref()),
+        stated("Most, contract", plan.contract.pressure_most_pa.as_ref()),
+        row("Packer test", test, &both(&packer.test_pressure_pa.source, &packer.test_ms.source)),
+    ]
+}
+
+fn stated(name: &str, limit: Option<&Sourced<Pressure>>) -> SheetValue {
+    match limit {
         Some(limit) => row(name, words::bar(limit.value), &limit.source),
         None => row(name, "none stated".into(), "nobody has stated one"),
-    }));
-    let packer = &plan.packer;
-    let test = format!("{} for {}", words::bar(packer.test_pressure_pa.value), words::lasting(packer.test_ms.value));
-    rows.push(row("Packer test", test, &packer.test_pressure_pa.source));
-    rows
+    }
+}
+
+/// Returns two sources, or the one where they are the same.
+fn both(a: &str, b: &str) -> String {
+    if a == b { a.to_owned() } else { format!("{a}; {b}") }
 }
 
 fn binding(plan: &Plan) -> Vec<SheetValue> {
@@ -143,10 +172,7 @@ fn contract(plan: &Plan) -> Vec<SheetValue> {
         DoubtRule::NewAttempt => "a new attempt",
     };
     let test = if contract.tightness_test.value { "asked after full cure" } else { "not asked" };
-    let errors = plan.computed.cover.errors.iter().map(|error| {
-        row(&format!("Error, {}", error.what), format!("{} at this defect", words::mm(error.um)), &error.source)
-    });
-    let mut rows = vec![
+    vec![
         row(
             "Cover each side",
             format!("at least {}", words::mm(contract.cover_least_um.value)),
@@ -165,9 +191,7 @@ fn contract(plan: &Plan) -> Vec<SheetValue> {
             format!("viewed again within {}", words::lasting(contract.cleaning_age_ms.value)),
             &contract.cleaning_age_ms.source,
         ),
-    ];
-    rows.extend(errors);
-    rows
+    ]
 }
 
 fn aged(span: Span) -> String {

@@ -27,7 +27,7 @@ fn unsigned(word: &str) -> Signature {
 
 fn one(case: &Case, signature: &repair::Signature, word: &str) -> Signature {
     let statement = match case.kind {
-        Kind::Rehearsal => "Practice signature, drawn, not sealed by a key: proves nothing about a pipe.".into(),
+        Kind::Rehearsal => "Practice signature, drawn: proves nothing about a pipe.".into(),
         Kind::Accepted | Kind::Rejected | Kind::Unrepaired => signature.statement.clone(),
     };
     let strokes: Vec<Vec<[i32; 2]>> =
@@ -40,7 +40,7 @@ fn one(case: &Case, signature: &repair::Signature, word: &str) -> Signature {
         statement,
         signed: Known::Known(Signed {
             at_ms: signature.at.moment.at_ms,
-            device: format!("device {}, drawn, not authenticated", signature.at.device),
+            device: format!("device {}", signature.at.device),
             authenticated: false,
             strokes: Some(strokes).filter(|strokes| strokes.iter().any(|stroke| !stroke.is_empty())),
         }),

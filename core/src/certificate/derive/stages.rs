@@ -1,12 +1,12 @@
 //! The nine stages: when, how long, what was done, and the bars on the time axis.
 
-use super::{Case, hold, tasks, words};
+use super::{Case, course, hold, tasks, words};
 use crate::certificate::content::{Bar, BarKind, Interval, Known, Stage as Row, Stages, headings};
-use crate::procedure::repair::{Attempt, Go, Stamp, TestPush};
+use crate::procedure::repair::{Answered, Attempt, TestPush};
 use crate::procedure::stage::Stage;
 use crate::procedure::times;
 use crate::shelf::method::TaskKind;
-use crate::units::{Length, Span};
+use crate::units::Span;
 
 /// Returns the stages of the paper's attempt.
 pub fn stages(case: &Case) -> Known<Stages> {
@@ -73,130 +73,16 @@ fn carried_push(case: &Case, push: &TestPush, from: u32) -> Row {
         name: Stage::TestPush.word().into(),
         begun_at_ms: begun.map_or_else(|| Known::Absent("no tap when it began".into()), Known::Known),
         lasted_ms: lasted.map_or_else(|| Known::Absent("not known".into()), Known::Known),
-        note: format!("In attempt {from}: {}", words::joined(pushed(case, push), ", ")),
+        note: format!("In attempt {from}: {}", words::joined(course::pushed(case, push), ", ")),
         bars: bar.into_iter().collect(),
     }
 }
 
-fn pushed(case: &Case, push: &TestPush) -> Vec<String> {
-    let reached = push.reached.as_ref().map(|(at, counter)| {
-        let counted = counter.map(|counter| format!(" ({} m by counter)", words::metres(counter))).unwrap_or_default();
-        format!("at the mark {}{counted}, not inflated", case.clock.minute(at.moment.at_ms))
-    });
-    let back = push.back.as_ref().map(|(at, sound)| {
-        let how = if *sound { "sound" } else { "NOT SOUND" };
-        format!("back {}, {how}", case.clock.minute(at.moment.at_ms))
-    });
-    reached.into_iter().chain(back).collect()
-}
-
 /// Returns the clauses of a stage: what happened in it, then what was answered.
 fn clauses(case: &Case, attempt: &Attempt, stage: Stage) -> Vec<String> {
-    let mut found = happened(case, attempt, stage);
-    found.extend(tasks::clauses(case, attempt, stage));
-    found
-}
-
-fn happened(case: &Case, attempt: &Attempt, stage: Stage) -> Vec<String> {
-    let second = |at: &Stamp| case.clock.second(case.at(at));
-    match stage {
-        Stage::TestPush => {
-            let mut found = pushed(case, &attempt.test_push);
-            found.extend(attempt.go.as_ref().map(|go| go_clause(case, "go", go)));
-            found
-        }
-        Stage::SleeveChange if attempt.test_push.carried_from.is_some() => {
-            attempt.go.as_ref().map(|go| go_clause(case, "go", go)).into_iter().collect()
-        }
-        Stage::WetOut => {
-            let go = attempt.second_go.as_ref().map(|go| go_clause(case, "second go", go));
-            let joined = attempt.joined.as_ref().map(|at| format!("parts joined {}", second(at)));
-            go.into_iter().chain(joined).collect()
-        }
-        Stage::Placement => placed(case, attempt),
-        Stage::Inflation => {
-            let air =
-                attempt.air_joined.as_ref().map(|at| format!("air line joined {}", case.clock.minute(case.at(at))));
-            let target = attempt
-                .target
-                .as_ref()
-                .map(|target| format!("{} reached {}", words::bar(target.gauge_pa), second(&target.at)));
-            air.into_iter().chain(target).collect()
-        }
-        Stage::Hold => held(case),
-        Stage::Deflation => let_down(case, attempt),
-        Stage::Verification => verified(case, attempt),
-        Stage::Planned | Stage::Staging | Stage::SleeveChange => vec![],
-    }
-}
-
-fn go_clause(case: &Case, name: &str, go: &Go) -> String {
-    let (at, budget) = (case.clock.minute(go.at.moment.at_ms), &go.budget);
-    let spare = words::lasting(words::down_s(budget.spare_ms));
-    format!("{name} {at} at {}, {spare} to spare", words::celsius(budget.warmest_mc))
-}
-
-fn placed(case: &Case, attempt: &Attempt) -> Vec<String> {
-    let begun = attempt.insertion.as_ref().map(|at| format!("insertion begun {}", case.clock.minute(case.at(at))));
-    let mark = attempt.at_mark.as_ref().map(|mark| {
-        let late = attempt.target.as_ref().is_some_and(|target| case.at(&mark.at) > case.at(&target.at));
-        let late = if late { " (reported after target pressure)" } else { "" };
-        let counter = mark.counter_um.map(|um| format!(", {} m by counter", words::metres(um))).unwrap_or_default();
-        format!("at the mark {}{late}{counter}", case.clock.minute(case.at(&mark.at)))
-    });
-    let by_mark =
-        case.plan.zip(attempt.rest()).map(|(plan, beyond)| format!("{}, {}", rods(&plan.computed.mark), past(beyond)));
-    begun.into_iter().chain(mark).chain(by_mark).collect()
-}
-
-fn rods(mark: &crate::procedure::plan::Mark) -> String {
-    match mark.whole_rods {
-        0 => format!("mark {} m from the reading point", words::metres_mm(mark.path_um)),
-        rods => {
-            format!("{} + {}", words::many(usize::try_from(rods).unwrap_or(0), "rod"), words::mm(mark.remainder_um))
-        }
-    }
-}
-
-fn past(beyond: Length) -> String {
-    match beyond.as_um() {
-        0 => "on the mark".into(),
-        um if um > 0 => format!("{} past the mark", words::mm(beyond)),
-        um => format!("{} short of the mark", words::mm(Length::from_um(-um))),
-    }
-}
-
-fn held(case: &Case) -> Vec<String> {
-    let Some(state) = &case.hold else { return vec![] };
-    let required = words::minutes(words::up_s(state.terms.required_ms));
-    let lost = words::min_s(words::up_s(state.shown.not_witnessed_ms));
-    let lost = (state.shown.not_witnessed_ms.as_ms() > 0).then(|| format!("{lost} not witnessed (hatched)"));
-    let counted = format!("{}, {required} required", hold::counted(state));
-    [Some(counted), Some(words::many(state.readings.len(), "reading")), lost].into_iter().flatten().collect()
-}
-
-fn let_down(case: &Case, attempt: &Attempt) -> Vec<String> {
-    let released = attempt.released.as_ref().map(|(at, emergency)| {
-        let how = if *emergency { "EMERGENCY RELEASE" } else { "released" };
-        format!("{how} {}", case.clock.second(case.at(at)))
-    });
-    let sample = attempt.sample.last().map(|(at, hard)| {
-        let felt = if *hard { "hard" } else { "SOFT" };
-        format!("sample from the manhole {felt} {}", case.clock.minute(at.moment.at_ms))
-    });
-    sample.into_iter().chain(released).collect()
-}
-
-fn verified(case: &Case, attempt: &Attempt) -> Vec<String> {
-    let minute = |at_ms: i64| case.clock.minute(at_ms);
-    let cure = case.plan.and_then(|plan| full_cure(case, plan, attempt));
-    let cure = cure.map(|at_ms| format!("full cure {}", case.clock.second(at_ms)));
-    let opened = attempt.laterals.iter().map(|opened| {
-        let coupon = if opened.coupon { "coupon out" } else { "COUPON NOT OUT" };
-        format!("lateral cut {}, {coupon}", minute(opened.at.moment.at_ms))
-    });
-    let test = attempt.tightness.as_ref().map(|(at, ..)| format!("tightness test {}", minute(at.moment.at_ms)));
-    cure.into_iter().chain(opened).chain(test).collect()
+    let (happened, answered) = (course::happened(case, attempt, stage), tasks::clauses(case, attempt, stage));
+    // The camera comes before full cure and the cutting.
+    if stage == Stage::Verification { [answered, happened].concat() } else { [happened, answered].concat() }
 }
 
 /// Returns when full cure is reached, on the clock of the course.
@@ -261,20 +147,32 @@ fn acts(case: &Case, attempt: &Attempt) -> Vec<i64> {
 
 /// Returns what stays valid from earlier attempts, in one sentence.
 fn carried(case: &Case, attempt: &Attempt) -> Option<String> {
-    let mut from: Vec<(u32, String)> = attempt
-        .answers
-        .values()
-        .filter_map(|answered| Some((answered.carried_from?, words::small(&answered.label))))
+    let tasks = case.plan.map(|plan| plan.method.tasks.iter()).into_iter().flatten();
+    let answers = tasks.filter_map(|task| attempt.answers.get(&task.key));
+    let mut from: Vec<(u32, String)> = answers
+        .filter(|answered| answered.stage != Stage::TestPush)
+        .filter_map(|answered| Some((answered.carried_from?, short(answered))))
         .collect();
     from.extend(attempt.test_push.carried_from.map(|n| (n, "test push".to_owned())));
     from.sort_by_key(|(n, _)| *n);
     let sentences = from.chunk_by(|(a, _), (b, _)| a == b).filter_map(|same| {
         let (n, _) = same.first()?;
-        let what = words::joined(same.iter().map(|(_, what)| what.clone()), "; ");
+        let what = words::joined(same.iter().map(|(_, what)| what.clone()), ", ");
         Some(format!("Valid from attempt {n}: {what}."))
     });
     let text = words::joined(sentences, " ");
     let viewed = tasks::done(case, TaskKind::ViewedAgain).and_then(|viewed| viewed.answer.number("at_ms"));
     let viewed = viewed.map(|at| format!(" Pipe viewed again {}.", case.clock.minute(at))).unwrap_or_default();
     (!text.is_empty()).then(|| format!("{text}{viewed}"))
+}
+
+fn short(answered: &Answered) -> String {
+    match answered.kind {
+        TaskKind::Suitability => "suitability".into(),
+        TaskKind::Permit => "permit".into(),
+        TaskKind::Flow => "flow control".into(),
+        TaskKind::MeasuredDiameter => "measured ID".into(),
+        TaskKind::Instruments => "instruments".into(),
+        _ => format!("“{}”", answered.label),
+    }
 }

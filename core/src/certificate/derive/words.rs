@@ -28,6 +28,11 @@ pub fn mm_bare(length: Length) -> String {
     exact(length.as_um(), 1_000, 0)
 }
 
+/// Returns an inside diameter, as `199.0`.
+pub fn inside(diameter: Length) -> String {
+    exact(diameter.as_um(), 1_000, 1)
+}
+
 /// Returns whole millimetres, rounded down; below zero away from zero.
 pub fn mm_down(length: Length) -> i64 {
     length.as_um().div_euclid(1_000)
@@ -143,16 +148,12 @@ pub fn many(count: usize, word: &str) -> String {
     if count == 1 { format!("1 {word}") } else { format!("{count} {word}s") }
 }
 
-/// Returns a text with a small first letter, unless it begins with an abbreviation.
+/// Returns a text with a small first letter, unless it begins with an abbreviation or a formula.
 pub fn small(text: &str) -> String {
     let mut letters = text.chars();
-    match (letters.next(), letters.next()) {
-        (Some(first), Some(second)) if second.is_uppercase() || second.is_ascii_digit() => {
-            format!("{first}{}", &text[first.len_utf8()..])
-        }
-        (Some(first), _) => format!("{}{}", first.to_lowercase(), &text[first.len_utf8()..]),
-        (None, _) => String::new(),
-    }
+    let Some(first) = letters.next() else { return String::new() };
+    let a_word = letters.next().is_none_or(|second| second.is_lowercase() || second.is_whitespace());
+    if a_word { format!("{}{}", first.to_lowercase(), &text[first.len_utf8()..]) } else { text.to_owned() }
 }
 
 /// Returns a text with a capital first letter.
@@ -217,7 +218,8 @@ mod tests {
 
     #[test]
     fn a_first_letter_becomes_small_except_in_an_abbreviation() {
-        assert_eq!([small("Permit"), small("DN 200"), small("Édge"), small("")], ["permit", "DN 200", "édge", ""]);
+        let texts = ["Permit", "DN 200", "H₂S", "A patch", "Édge", ""].map(small);
+        assert_eq!(texts, ["permit", "DN 200", "H₂S", "a patch", "édge", ""]);
     }
 
     #[test]

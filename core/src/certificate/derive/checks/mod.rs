@@ -72,7 +72,7 @@ pub fn danger(case: &Case) -> Option<String> {
     let inside = lies::inside(case).map_or(plan.choice.diameter_most_um, |(_, most)| most);
     let behind = plan.choice.behind_um;
     let thrust = end_thrust::end_thrust(highest, inside, behind).ok()?;
-    let air = format!("{} kN ({}, {})", kilonewtons(thrust.from_air_n), words::mm(inside), words::bar(highest));
+    let air = format!("{} kN ({} mm, {})", kilonewtons(thrust.from_air_n), words::inside(inside), words::bar(highest));
     let water = match behind.as_um() {
         0 => String::new(),
         _ => format!(

@@ -124,14 +124,14 @@ fn fits(case: &Case, plan: &Plan) -> [Check; 2] {
 
 fn fit(case: &Case, name: &str, what: &str, (least, most): (Length, Length), source: &str) -> Check {
     let formula = sourced(&format!("measured ID inside the range of the {what}"), source);
-    let limit = format!("{} to {}", words::mm_bare(least), words::mm(most));
+    let limit = format!("{} to {} mm", words::inside(least), words::inside(most));
     let Some((narrow, wide)) = place::inside(case) else {
         let none = row(name, formula, "not measured".into(), "not known".into());
         return limited(none, limit, Margin::Unknown(String::new()));
     };
     let left = Length::from_um((most.as_um() - wide.as_um()).min(narrow.as_um() - least.as_um()));
     let result = if left.as_um() < 0 { "outside" } else { "inside" };
-    let inputs = format!("{} to {}", words::mm_bare(narrow), words::mm(wide));
+    let inputs = format!("{} to {} mm", words::inside(narrow), words::inside(wide));
     limited(row(name, formula, inputs, result.into()), limit, Margin::of_length(left))
 }
 

@@ -26,11 +26,13 @@ pub fn at_ms(time: &str) -> i64 {
 }
 
 /// A repair as it grows.
+#[derive(Clone)]
 pub struct Story {
     pub repair: Option<Repair>,
     pub shelf: Shelf,
     pub originals: BTreeMap<String, Vec<u8>>,
-    pub boot_id: String,
+    boot_id: String,
+    booted_ms: i64,
     /// How far the wall clock is set ahead.
     pub clock_off_ms: i64,
     pub position: Position,
@@ -46,6 +48,7 @@ impl Story {
             shelf: examples::shelf().unwrap(),
             originals: BTreeMap::new(),
             boot_id: "boot-1".into(),
+            booted_ms: MIDNIGHT_MS - DAY_MS,
             clock_off_ms: 0,
             position: at_the_cover(),
             person: "ekdal".into(),
@@ -74,11 +77,17 @@ impl Story {
         self
     }
 
+    /// Starts the device anew at a local time.
+    pub fn restarts(&mut self, time: &str) -> &mut Self {
+        (self.boot_id, self.booted_ms) = ("boot-2".into(), at_ms(time));
+        self
+    }
+
     pub fn moment(&self) -> Moment {
         Moment {
             at_ms: self.time_ms + self.clock_off_ms,
             offset_min: 120,
-            boot_ms: self.time_ms - MIDNIGHT_MS + DAY_MS,
+            boot_ms: self.time_ms - self.booted_ms,
             boot_id: format!("{} of {}", self.boot_id, self.device),
         }
     }
@@ -150,6 +159,12 @@ impl Story {
     pub fn signs(&mut self, statement: &str) -> &mut Self {
         let strokes = vec![vec![(100, 500), (300, 200), (500, 600), (900, 400)], vec![(200, 800), (800, 820)]];
         self.does(Command::Sign { name: String::new(), statement: statement.into(), strokes })
+    }
+
+    /// Changes the repair behind the back of the rules, to see what the content makes of it.
+    pub fn changed(mut self, change: impl FnOnce(&mut Repair)) -> Self {
+        change(self.repair.as_mut().unwrap());
+        self
     }
 
     pub fn content(&self) -> Result<Content, Vec<Broken>> {

@@ -1,13 +1,10 @@
 //! The plan of the worked example, and the pipe that it is for.
 
-use crate::checks::end_thrust::end_thrust;
 use crate::procedure::line::{Around, Coordinates, Defect, Lateral, Line, Node, Origin, Seen};
-use crate::procedure::plan::{
-    Computed, Cover, ErrorTerm, Mark, PlacedPatch, Plan, PlanChoice, ReadingPoint, Temperatures, WayIn, Window,
-};
-use crate::procedure::times::{self, BudgetOf};
+use crate::procedure::plan::{Plan, PlanChoice, ReadingPoint, Temperatures, WayIn};
+use crate::procedure::planning;
 use crate::shelf::Shelf;
-use crate::units::{Length, Pressure, Temperature};
+use crate::units::{Length, Temperature};
 
 pub fn um(mm: i64) -> Length {
     Length::from_um(mm * 1_000)
@@ -79,56 +76,7 @@ fn choice() -> PlanChoice {
     }
 }
 
-/// Returns the plan: cover 131 mm on both sides, mark at 6 rods + 860 mm, window 1.10 to 1.40 bar.
+/// Returns the plan for the middle of the defect.
 pub fn plan(shelf: &Shelf) -> Plan {
-    let choice = choice();
-    let contract = shelf.contracts[0].clone();
-    let resin = shelf.resins.iter().find(|resin| resin.id == choice.resin).unwrap().clone();
-    let patch = shelf.patches.iter().find(|patch| patch.id == choice.patch).unwrap().clone();
-    let packer = shelf.packers.iter().find(|packer| packer.id == choice.packer).unwrap().clone();
-    let batch = patch.resin_mg.value;
-    let of = BudgetOf { contract: &contract, resin: &resin, batch, temperatures: &choice.temperatures, push: None };
-    let budget = times::budget(&of).unwrap();
-    let coldest = times::coldest(&choice.temperatures);
-    let error = |what: &str, mm, source: &str| ErrorTerm { what: what.into(), um: um(mm), source: source.into() };
-    let upper_pa = Pressure::from_pa(140_000);
-    let computed = Computed {
-        patches: vec![PlacedPatch { from_um: um(6_960), to_um: um(7_560) }],
-        cover: Cover {
-            upstream_um: um(131),
-            downstream_um: um(131),
-            errors: vec![
-                error("inspection", 15, "Sheet of camera counter C-02 (invented)"),
-                error("placement", 10, "Method statement MS-07, item 5 (invented)"),
-                error("mark reading", 4, "Sheet of steel tape T-02 (invented)"),
-            ],
-            required_um: um(100),
-        },
-        mark: Mark { path_um: um(6_860), whole_rods: 6, remainder_um: um(860) },
-        sleeve_um: um(1_178),
-        sleeve_bands_um: vec![],
-        patch_bands_um: vec![],
-        membrane_um: None,
-        membrane_bands_um: vec![],
-        covered: vec![1],
-        wrap_um: um(1_330),
-        batch_mg: batch,
-        budget,
-        hold_ms: times::at_coldest(&resin.hold, coldest).unwrap(),
-        hold_at_mc: coldest,
-        full_cure_ms: times::at_coldest(&resin.full_cure, coldest).unwrap(),
-        window: Window {
-            lower_pa: Pressure::from_pa(110_000),
-            upper_pa,
-            lower_governs: "least gauge".into(),
-            upper_governs: "host pipe".into(),
-            // 0.8 m × 9806.65 Pa/m = 7845.32 Pa.
-            water_pa: Pressure::from_pa(7_846),
-            net_least_pa: Pressure::from_pa(90_000),
-            target_pa: Pressure::from_pa(125_000),
-        },
-        thrust_n: end_thrust(upper_pa, um(199), um(400)).unwrap().total_n,
-    };
-    let (method, instruments) = (shelf.methods[0].clone(), shelf.instruments.clone());
-    Plan { choice, contract, resin, patch, packer, method, instruments, computed }
+    planning::plan(&line(), &defect(), &choice(), &shelf.view()).unwrap()
 }

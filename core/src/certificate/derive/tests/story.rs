@@ -165,9 +165,9 @@ pub fn pressed(mut story: Story) -> Story {
     story.at("09:07:30").answers("mixed", &[("mixed_ms", n(190_000))]);
     story.position = no_position();
     story.at("09:13:48").photo("mat", "Soaked, no dry area; scale in view");
-    story.at("09:17").confirms(&["soaked", "centred", "patch_bound", "sample", "surplus"]);
+    story.at("09:17").confirms(&["soaked", "centred", "patch_bound", "sample", "surplus", "gloves_changed"]);
     story.answers("seam", &[("hour", n(5))]);
-    story.at("09:17:10").reports(Happening::InsertionBegun).confirms(&["gloves_changed"]);
+    story.at("09:17:10").reports(Happening::InsertionBegun);
     story.at("09:23").reports(Happening::AtTheMark { counter_um: Some(um(7_260)), beyond_um: Some(um(-3)) });
     story.at("09:23:06").photo("mark", "");
     story.at("09:24:40").confirms(&["way_in", "at_mark_seen"]);
@@ -244,4 +244,58 @@ pub fn accepted(mut story: Story) -> Story {
 /// The whole example: discarded once, then mended with two departures.
 pub fn mended() -> Story {
     accepted(verified(released(pressed(discarded(planned(false)))), 2_000))
+}
+
+/// A practice of the same course, by the same people.
+pub fn practised() -> Story {
+    accepted(verified(released(pressed(discarded(planned(true)))), 2_000))
+}
+
+/// A hose bursts in the hold, a fold of 14 mm and a lifted edge: the foreman rejects.
+pub fn rejected() -> Story {
+    let mut story = pressed(discarded(planned(false)));
+    for (time, centibar, pipe, patch, sensor, why) in READINGS {
+        let burst = time == "10:17:37";
+        let (centibar, why) = if burst { (86, "hose burst, joined again") } else { (centibar, why) };
+        reads(&mut story, (time, centibar, pipe, patch, sensor, why));
+    }
+    let_down(&mut story);
+    let mut story = verified(story, 14_000);
+    story.at("14:30").answers(
+        "edges",
+        &[("upstream", t("lifted")), ("downstream", t("bonded")), ("where", t("5 o’clock, gap 3 mm"))],
+    );
+    story.at("14:31").by("varga", "K3A").does(Command::Judge {
+        accept: false,
+        reasons: vec![
+            "net pressure lost in the hold".into(),
+            "fold of 14 mm".into(),
+            "upstream edge not bonded".into(),
+        ],
+    });
+    story
+}
+
+/// The packer sticks after target pressure, the patch stays in the pipe, and the foreman closes the repair.
+pub fn left_in_pipe() -> Story {
+    let mut story = pressed(discarded(planned(false)));
+    for read in READINGS.into_iter().take(3) {
+        reads(&mut story, read);
+    }
+    story.at("09:41").reports(Happening::Burst);
+    story.at("09:50").reports(Happening::Stuck).reports(Happening::PatchIs { place: PatchPlace::Stuck });
+    story.does(Command::EndAttempt {
+        outcome: Outcome::LeftInPipe,
+        reasons: vec!["packer burst and stuck in the patch".into()],
+        in_pipe: "Packer and patch are in the pipe, to be dug up".into(),
+    });
+    story.at("10:30").by("varga", "K3A").does(Command::CloseUnrepaired { reason: "The line is dug up.".into() });
+    story
+}
+
+/// Closed without an attempt: the pipe is collapsed.
+pub fn never_begun() -> Story {
+    let mut story = planned(false);
+    story.at("07:10").by("varga", "K3A").does(Command::CloseUnrepaired { reason: "the pipe has collapsed".into() });
+    story
 }
