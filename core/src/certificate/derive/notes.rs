@@ -1,6 +1,6 @@
 //! What is kept and printed, and waived by nobody.
 
-use super::{Case, departures, hold, reasons, said, tasks, when, words};
+use super::{Case, departures, hold, place, reasons, said, tasks, when, words};
 use crate::certificate::content::{Note, headings};
 use crate::checks::hold::{Excursion, Side};
 use crate::procedure::decide;
@@ -8,9 +8,11 @@ use crate::procedure::repair::{Attempt, Stamp};
 use crate::shelf::contract::GapRule;
 use crate::units::Span;
 
-/// Returns the notes: the hold first, then attempts, the clock, corrections, late entries, troubles and free notes.
+/// Returns the notes: a series and the hold first, then attempts, the clock, corrections, late entries, troubles and
+/// free notes.
 pub fn notes(case: &Case) -> Vec<Note> {
-    let mut found = excursions(case);
+    let mut found = series(case);
+    found.extend(excursions(case));
     found.extend(gaps(case));
     found.extend(attempts(case));
     found.extend(clock(case));
@@ -30,6 +32,14 @@ pub fn notes(case: &Case) -> Vec<Note> {
 
 fn note(label: impl Into<String>, text: String) -> Note {
     Note { label: label.into(), text }
+}
+
+fn series(case: &Case) -> Vec<Note> {
+    let Some((this, all)) = case.plan.and_then(place::series) else { return vec![] };
+    let text = format!(
+        "This is patch {this} of a series of {all}: the defect is covered only by all of them, each a repair of its own."
+    );
+    vec![note("Series", text)]
 }
 
 fn excursions(case: &Case) -> Vec<Note> {
@@ -215,5 +225,5 @@ fn troubles(case: &Case) -> Vec<Note> {
 
 fn clock_position(case: &Case) -> Option<Note> {
     let text = "Nobody recorded where round the pipe the defect lies; it is drawn all round.";
-    (!super::place::clock_is_known(case)).then(|| note("Clock position", text.into()))
+    (!place::clock_is_known(case)).then(|| note("Clock position", text.into()))
 }

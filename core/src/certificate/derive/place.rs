@@ -183,6 +183,15 @@ pub fn sides(plan: &Plan, shift: i64) -> (Length, Length) {
     (Length::from_um(cover.upstream_um.as_um() - shift), Length::from_um(cover.downstream_um.as_um() + shift))
 }
 
+/// Returns this patch's number in a series and how many the series has; `None` for a patch that stands alone.
+///
+/// The cover of a series is that of all its patches together.
+pub fn series(plan: &Plan) -> Option<(usize, usize)> {
+    let done = usize::from(plan.choice.series_done);
+    let all = done + plan.computed.patches.len();
+    (plan.choice.in_series && plan.choice.centre_um.is_none() && all > 1).then_some((done + 1, all))
+}
+
 /// Returns the sum of the errors that the cover has lost.
 pub fn errors(plan: &Plan) -> Length {
     Length::from_um(plan.computed.cover.errors.iter().map(|error| error.um.as_um()).sum())

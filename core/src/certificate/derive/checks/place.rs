@@ -51,18 +51,22 @@ fn covers(case: &Case, plan: &Plan) -> Vec<Check> {
     .into()
 }
 
-/// Returns `(600 − 280) / 2 + 3 − 29`, in millimetres.
+/// Returns `(600 − 280) / 2 + 3 − 29`, in millimetres; of a series, the planned cover and how far this patch lies off.
 fn inputs(case: &Case, plan: &Plan, shift: i64, up: bool) -> String {
-    let patch =
-        plan.computed.patches.first().map(|patch| patch.to_um.as_um() - patch.from_um.as_um()).unwrap_or_default();
-    let planned = plan.computed.patches.first().map_or(0, |patch| patch.centre().as_um());
-    let defect = &case.repair.defect;
-    let offset = planned + shift - defect.centre().as_um();
-    let signed = if up { -offset } else { offset };
     let mm = |um: i64| words::mm_bare(Length::from_um(um));
-    let sign = if signed < 0 { "−" } else { "+" };
-    let errors = mm(place::errors(plan).as_um());
-    format!("({} − {}) / 2 {sign} {} − {errors}", mm(patch), words::mm_bare(defect.length()), mm(signed.abs()))
+    let sign = |um: i64| if um < 0 { "−" } else { "+" };
+    if let Some((this, all)) = place::series(plan) {
+        let cover = &plan.computed.cover;
+        let (planned, off) = if up { (cover.upstream_um, -shift) } else { (cover.downstream_um, shift) };
+        return format!("patch {this} of {all}; planned {} {} {}", words::mm_bare(planned), sign(off), mm(off.abs()));
+    }
+    let Some(patch) = plan.computed.patches.first() else { return "no patch planned".into() };
+    let defect = &case.repair.defect;
+    let offset = patch.centre().as_um() + shift - defect.centre().as_um();
+    let offset = if up { -offset } else { offset };
+    let (long, errors) = (patch.to_um.as_um() - patch.from_um.as_um(), mm(place::errors(plan).as_um()));
+    let (defect, off) = (words::mm_bare(defect.length()), mm(offset.abs()));
+    format!("({} − {defect}) / 2 {} {off} − {errors}", mm(long), sign(offset))
 }
 
 fn mark(case: &Case, plan: &Plan) -> Check {

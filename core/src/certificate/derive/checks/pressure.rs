@@ -64,7 +64,7 @@ struct Limit {
 
 fn limits(plan: &Plan) -> Vec<Limit> {
     let (wide, rows) = (plan.choice.diameter_most_um, &plan.packer.pressure_most);
-    let packer = rows.iter().find(|row| row.diameter_um >= wide).or(rows.last()).map(|row| Limit {
+    let packer = rows.iter().find(|row| row.diameter_um >= wide).map(|row| Limit {
         name: format!("packer up to {}", words::mm(row.diameter_um)),
         most: row.most_pa,
         source: row.source.clone(),

@@ -315,3 +315,15 @@ fn the_same_repair_gives_the_same_content() {
     story.at("23:00");
     assert_eq!(story.content().unwrap(), first);
 }
+
+#[test]
+fn a_patch_of_a_series_says_that_it_does_not_cover_the_defect_alone() {
+    let story = mended().changed(|repair| {
+        let choice = &mut repair.plan.as_mut().unwrap().choice;
+        (choice.in_series, choice.series_done) = (true, 1);
+    });
+    let content = story.content().unwrap();
+    assert_eq!(content.notes[0].label, "Series");
+    assert!(content.notes[0].text.starts_with("This is patch 2 of a series of 2"));
+    assert_eq!(check(&content, "Cover downstream").inputs, "patch 2 of 2; planned 131 − 3");
+}
