@@ -85,15 +85,19 @@ function look() {
   return SCREENS[name].asks && store.look(SCREENS[name].asks(params, store.draft, asked));
 }
 
+// What writes nothing needs no outbox, and is not said to be recorded.
+const READS = ["certificate", "record", "check_record"];
+
 /** Sends what a control or a form asks for, and goes on when it was recorded. */
 async function send(request, { then, form } = {}) {
   store.fault([]);
-  const response = await store.send(request);
+  const response = await (READS.includes(request.do) ? store.ask(request) : store.send(request));
   if (!response?.ok) { cues.play("warn"); return; }
   if (form) store.forget(form);
   if (request.command?.command === "report") store.forget(`ago-${request.repair}`);
   cues.play("done");
   if (response.ok.kind === "file") { announce(await saveFile(response.ok)); return; }
+  if (response.ok.kind === "checked") { store.show(response.ok); return; }
   announce(say("recorded"));
   // A repair that was just opened has an id only now.
   const next = then?.replace("{repair}", response.ok.repair?.id);

@@ -3,6 +3,9 @@
 /** How long to wait before the same envelope is sent again, in ms; the last one repeats. */
 const WAITS = [500, 1000, 2000, 5000];
 
+/** How many letters an envelope may have to be kept where there is little room. */
+const SMALL = 10_000;
+
 /**
  * Returns the store. `ports`: ask(envelope), storage (getItem, setItem), monotonic() in ms, newId(), facts() and later(ms, run).
  *
@@ -21,6 +24,10 @@ export function createStore(ports) {
     try { return JSON.parse(ports.storage.getItem(`mendline.${key}`)) ?? otherwise; } catch { return otherwise; }
   }
   const keep = (key) => ports.storage.setItem(`mendline.${key}`, JSON.stringify(state[key]));
+  // A photo may be larger than what there is room for. It goes out all the same, and small reports are kept beside it.
+  const keepOutbox = () => {
+    try { keep("outbox"); } catch { ports.storage.setItem("mendline.outbox", JSON.stringify(state.outbox.filter((one) => JSON.stringify(one).length < SMALL))); }
+  };
   const changed = () => listeners.forEach((listen) => listen(state));
 
   // The moment in an answer sets the clock that runs until the next one.
@@ -41,11 +48,25 @@ export function createStore(ports) {
       state.refusal ??= refusal;
       state.error ??= error;
       // A file to save is not what a screen shows.
-    if (response.ok && response.ok.kind !== "file") state.answer = response.ok;
+      if (response.ok && response.ok.kind !== "file") state.answer = response.ok;
     } catch {
       if (turn === asked) state.unreachable = true;
     }
     changed();
+  }
+
+  /** Asks what writes nothing: nothing is kept, nothing is tried again. Returns the response, or nothing when the core is silent. */
+  async function ask(request) {
+    try {
+      const response = await ports.ask({ id: ports.newId(), ...ports.facts(), request });
+      take(response);
+      changed();
+      return response;
+    } catch {
+      state.unreachable = true;
+      changed();
+      return undefined;
+    }
   }
 
   /**
@@ -60,7 +81,7 @@ export function createStore(ports) {
     waiting.promise = new Promise((resolve) => { waiting.resolve = resolve; });
     promised.set(envelope.id, waiting);
     state.outbox.push(envelope);
-    keep("outbox");
+    keepOutbox();
     flush();
     return waiting.promise;
   }
@@ -72,7 +93,7 @@ export function createStore(ports) {
       while (state.outbox.length > 0) {
         const response = await ports.ask(state.outbox[0]);
         const { id } = state.outbox.shift();
-        keep("outbox");
+        keepOutbox();
         take(response);
         tries = 0;
         changed();
@@ -91,8 +112,11 @@ export function createStore(ports) {
   return {
     state,
     look,
+    ask,
     send,
     flush,
+    /** Shows an answer that came of a tap, such as what a check found. */
+    show: (answer) => { Object.assign(state, { answer }); changed(); },
     subscribe: (listen) => { listeners.add(listen); return () => listeners.delete(listen); },
     /** Goes to a route: what was shown, refused or in the way before is gone; what was typed stays. */
     go: (route) => { Object.assign(state, { route, answer: null, refusal: null, error: null, problems: [] }); asked += 1; changed(); },

@@ -2,12 +2,14 @@
 
 import { office } from "./en-office.js";
 import { repair } from "./en-repair.js";
+import { rules } from "./en-rules.js";
 
 export const en = {
   language: "en",
   sentences: {
     ...repair,
     ...office,
+    ...rules,
     "app.name": "Mendline",
     "app.loading": "Opening",
     "rehearsal.word": "REHEARSAL",
@@ -98,7 +100,6 @@ export const en = {
     "place.stuck": "Stuck",
     "chain.head": "head",
     "today.title": "Today",
-    "today.none": "No repair yet.",
     "lost.title": "Nothing here",
     "lost.text": "No screen stands behind {path}.",
     "lost.back": "Back to today",

@@ -40,6 +40,8 @@ impl Visit<'_> {
             today.owner.clone_from(&contract.owner);
             today.crew.clone_from(&contract.crew);
         }
+        let me = self.people.iter().find(|person| Some(&person.id) == self.facts.person.as_ref());
+        today.who = me.map(|person| person.name.clone());
         Ok(Answer::Today(Box::new(today)))
     }
 

@@ -28,6 +28,8 @@ pub struct Today {
     pub damaged: Vec<Summary>,
     pub owner: String,
     pub crew: String,
+    /// The name of who asks, if somebody is picked.
+    pub who: Option<String>,
 }
 
 #[derive(Clone, Debug, Serialize)]

@@ -118,3 +118,27 @@ test("what was typed survives a new screen and a new start, until it was sent", 
 test("a storage that holds rubbish does not stop the start", () => {
   assert.deepEqual(world({ kept: { "mendline.outbox": "{", "mendline.drafts": "null" } }).store.state.outbox, []);
 });
+
+test("a question that writes nothing is neither kept nor asked again", async () => {
+  const { at, store, kept } = world();
+  assert.deepEqual((await store.ask({ do: "check_record" })).ok, { did: "check_record" });
+  assert.equal(kept["mendline.outbox"], undefined);
+  at.silent = true;
+  assert.equal(await store.ask({ do: "check_record" }), undefined);
+  assert.equal(store.state.unreachable, true);
+  assert.deepEqual([store.state.outbox, at.timers], [[], []]);
+});
+
+test("a photo larger than the storage goes out all the same, and the reports beside it are kept", async () => {
+  const { at, kept } = world();
+  const full = createStore({
+    ask: async (envelope) => { at.seen.push(envelope); throw new Error("silent"); },
+    storage: { getItem: () => null, setItem: (key, value) => { if (value.length > 50_000) throw new Error("QuotaExceededError"); kept[key] = value; } },
+    monotonic: () => 0, newId: () => `id-${(at.ids += 1)}`, facts: () => ({}), later: (ms, run) => at.timers.push({ ms, run }),
+  });
+  full.send({ do: "tell", command: "joined" });
+  full.send({ do: "keep_photo", bytes: "x".repeat(60_000) });
+  await settle();
+  assert.deepEqual(JSON.parse(kept["mendline.outbox"]).map(({ request }) => request.do), ["tell"]);
+  assert.deepEqual(full.state.outbox.map(({ request }) => request.do), ["tell", "keep_photo"]);
+});
