@@ -80,6 +80,12 @@ export function day(atMs, offsetMin) {
   return `${DAYS[d.getUTCDay()]}${NB}${d.getUTCDate()}${NB}${MONTHS[d.getUTCMonth()]}`;
 }
 
+/** Returns a day written as `2026-10-14` as `14 Oct 2026`; anything else as it stands. */
+export function isoDate(text) {
+  const ms = /^\d{4}-\d\d-\d\d$/.test(text ?? "") ? Date.parse(`${text}T00:00:00Z`) : NaN;
+  return Number.isNaN(ms) ? text ?? "" : date(ms, 0);
+}
+
 /** Returns a clock position: `12 h`, or a range clockwise `10 – 2 h`. */
 export const hours = (from, to = from) => (from === to ? `${from}${NB}h` : `${from}${NB}–${NB}${to}${NB}h`);
 

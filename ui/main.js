@@ -49,7 +49,7 @@ function show() {
   const { screen, asks } = SCREENS[name];
   const ready = !asks || store.state.answer !== null;
   const shown = ready ? screen : SCREENS.opening.screen;
-  const view = { ...store.state.answer, params, now: store.now(), light: light.now(), person: localStorage.getItem("mendline.person"), drafts: store.state.drafts, problems: store.state.problems };
+  const view = { ...store.state.answer, params, now: store.now(), light: light.now(), person: localStorage.getItem("mendline.person"), drafts: store.state.drafts, problems: store.state.problems, error: store.state.error };
   patch(root, html`${banner(store.state)}${shown.render(view)}`);
   document.title = `${shown.title(view)} · ${say("app.name")}`;
   if (ready && arriving) arrived();

@@ -26,7 +26,10 @@ export function lineView({ nodes, length_m: length, laterals_m: laterals = [], p
     ${detail && ring(target, place)}${stationRule(length, 106)}` });
 }
 
-/** Returns the line with what was seen in it: `observations` are { at_m, name, picked, arc: [from, to], dots: [hour] }. */
+/**
+ * Returns the line with what was seen in it: `observations` are { at_m, name, picked, minor, arc: [from, to], dots: [hour] };
+ * `minor` ones lose their name first where there is no room.
+ */
 export function defectsView({ nodes, length_m: length, observations, downstream = "right", label }) {
   const place = geometry(length, 98);
   return drawing({ height: 186, label, inside: html`${ground()}${shafts(nodes, place, 20)}${pipe(place)}
@@ -92,28 +95,50 @@ const patchOf = ({ at_m: m, length_m: long }, place) => [-1, BORE - 1].map((dy) 
 
 const ring = (m, place) => at(place.x(m), place.middle(m), html`<circle class="d-thin" r="16"/><path class="d-thin" d="M-11 -11L-19 -19H-25"/><text x="-29" y="-15" text-anchor="end" class="t-bold">A</text>`);
 
-// Names of neighbours stand on different heights, and lean away from each other where they nearly touch.
+/** What a letter takes of the line's width where it is narrowest, on a phone. */
+const LETTER = 7 / 300;
+
+/** Where a name stands at its mark, the wanted way first. */
+const SIDES = { left: ["left", "middle", "right"], right: ["right", "middle", "left"], middle: ["middle", "right", "left"] };
+
+// Names of neighbours lean away from each other and stand on different heights. Where there is no room for a name, the mark
+// stands without it; what is picked and what is damaged is named before the laterals.
 function spread(observations, length) {
-  const last = [-1, -1, -1];
   const sorted = [...observations].sort((a, b) => a.at_m - b.at_m);
   const near = (a, b) => a && b && Math.abs(a.at_m - b.at_m) < length * 0.05;
-  return sorted.map((seen, i) => {
-    const share = seen.at_m / length;
-    const free = last.findIndex((before) => share - before > 0.2);
-    const level = free < 0 ? i % 3 : free;
-    last[level] = share;
-    return { ...seen, level, lean: near(seen, sorted[i + 1]) ? "left" : near(seen, sorted[i - 1]) ? "right" : undefined };
-  });
+  const taken = [[], [], []];
+  const placed = new Map();
+  for (const seen of [...sorted].sort((a, b) => weight(b) - weight(a))) {
+    const i = sorted.indexOf(seen);
+    const wanted = near(seen, sorted[i + 1]) ? "left" : near(seen, sorted[i - 1]) ? "right" : "middle";
+    const found = room(seen, seen.at_m / length, SIDES[wanted], taken);
+    placed.set(seen, found ?? { level: 0, side: wanted, none: !seen.picked });
+  }
+  return sorted.map((seen) => { const { level, side, none } = placed.get(seen); return { ...seen, level, side, name: none ? undefined : seen.name }; });
 }
 
-const LEAN = { left: { end: "end", dx: -6 }, right: { end: undefined, dx: 6 } };
+function room({ name = "" }, share, sides, taken) {
+  const wide = name.length * LETTER;
+  for (const [level, names] of taken.entries()) {
+    for (const side of sides) {
+      const from = share - { left: wide + 0.02, middle: wide / 2, right: -0.02 }[side];
+      const free = from > 0.02 && from + wide < 0.98 && names.every((other) => from + wide < other.from || from > other.to);
+      if (free) { names.push({ from, to: from + wide }); return { level, side }; }
+    }
+  }
+  return undefined;
+}
+
+const weight = ({ picked, minor }) => (picked ? 2 : minor ? 0 : 1);
+
+const LEAN = { left: { end: "end", dx: -6 }, right: { end: undefined, dx: 6 }, middle: {} };
 
 // What is picked wears the accent.
-function observation({ at_m: m, name, picked, arc, dots = [], level, lean }, place) {
+function observation({ at_m: m, name, picked, arc, dots = [], level, side }, place) {
   const x = place.x(m);
   const y = [84, 68, 52][level];
   const foot = picked ? place.middle(m) : place.crown(m);
-  return html`${line(picked ? "d-patch-line" : "d-thin", x, y, x, foot.toFixed(1))}${text(x, y - 4, name, { bold: picked, end: "middle", halo: true, ...LEAN[lean] })}
+  return html`${line(picked ? "d-patch-line" : "d-thin", x, y, x, foot.toFixed(1))}${name && text(x, y - 4, name, { bold: picked, end: "middle", halo: true, ...LEAN[side] })}
     ${picked && at(x, place.middle(m), html`<circle class="d-patch" r="5"/>`)}${(arc || dots.length > 0) && at(x, place.middle(m) + 27, mark(arc, dots, picked))}`;
 }
 

@@ -10,7 +10,8 @@ export const banner = ({ unreachable, outbox, refusal, error, problems }) => {
   const rows = [
     unreachable && row("unreachable", say("unreachable.title"), say("unreachable.text")),
     unreachable && outbox.length > 0 && row("waiting", say("waiting", { n: outbox.length })),
-    error && html`<section class="note problems" tabindex="-1" data-focus data-key="error"><h2>${say("error.title")}</h2><p>${error.says}</p><p class="soft">${say("error.kept")}</p></section>`,
+    // What the core asks back is asked on the screen itself.
+    error && error.code !== "same_hour" && html`<section class="note problems" tabindex="-1" data-focus data-key="error"><h2>${say("error.title")}</h2><p>${error.says}</p><p class="soft">${say("error.kept")}</p></section>`,
     refusalNote(refusal),
     problemList(problems),
   ].filter(Boolean);

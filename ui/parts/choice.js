@@ -4,11 +4,11 @@ import { flag, html } from "../html.js";
 import { icon } from "./icon.js";
 
 /**
- * Returns the rows. `options` are { value, strong, text, note, at: [figure, note], closed }; `picked` is a value, or a list
+ * Returns the rows. `options` are { value, strong, text, note, at: [figure, note, unit], closed }; `picked` is a value, or a list
  * of values where `several` may be picked. `closed` rows cannot be picked; their note says why.
  */
 export const choice = ({ legend, aside, name, options, picked, several = false, as = "list", kind = "section section-gap" }) => html`<fieldset class="choice ${kind}"><legend><h2>${legend}${aside && html` <small class="soft">${aside}</small>`}</h2></legend>
   ${options.map((option) => row({ ...option, name, several, as, checked: several ? picked?.includes(option.value) : picked === option.value }))}</fieldset>`;
 
 const row = ({ name, several, as, checked, value, strong, text, note, at, closed }) => html`<label><input type="${several ? "checkbox" : "radio"}" name="${name}" value="${value}" ${several && html`data-as="${as}"`} ${flag("checked", checked)} ${flag("disabled", closed)}>
-  <span><b>${strong}</b>${text && html` ${text}`}${note && html`<small>${note}</small>`}</span>${at && html`<span class="at"><b>${at[0]}</b><small>${at[1]}</small></span>`}${closed && icon("lock")}</label>`;
+  <span><b>${strong}</b>${text && html` ${text}`}${note && html`<small>${note}</small>`}</span>${at && html`<span class="at"><b>${at[0]}</b>${at[2] && html` ${at[2]}`}<small>${at[1]}</small></span>`}${closed && icon("lock")}</label>`;

@@ -6,12 +6,12 @@ import { stages } from "./stages.js";
 
 /**
  * Returns the header. `where` is said after `strong`, which names the manhole; `side` is a list of lines;
- * `stage` (0 to 9) draws the rule of stages below; `rehearsal` puts the word above everything.
+ * `between` stands between both; `stage` (0 to 9) draws the rule of stages below; `rehearsal` puts the word above everything.
  */
-export const mast = ({ title, strong, where, side = [], stage, rehearsal = false, kind = "" }) => html`<header class="mast ${kind}">
+export const mast = ({ title, strong, between = " ", where, side = [], stage, rehearsal = false, kind = "" }) => html`<header class="mast ${kind}">
   ${rehearsal && html`<p class="rehearsal-word"><b>${say("rehearsal.word")}</b><span>${say("rehearsal.not_a_record")}</span></p>`}
   ${side.length > 0 && html`<p class="mast-side">${side.map((line, i) => html`${i > 0 && html`<br>`}${line}`)}</p>`}
-  <p class="mast-where">${strong && html`<b>${strong}</b> `}${where}</p>
+  <p class="mast-where">${strong && html`<b>${strong}</b>${where && between}`}${where}</p>
   <h1 tabindex="-1">${title}</h1>
   ${stage === undefined ? html`<div class="mast-end"></div>` : stages(stage)}
 </header>`;

@@ -73,6 +73,7 @@ export const en = {
     "refusal.way_out": "Way out:",
     "dialog.close": "Close",
     "unit.m": "{n} m",
+    "unit.hour": "o’clock",
     "unit.mm": "{n} mm",
     "unit.celsius": "{n} °C",
     "line.read_here": "read here",

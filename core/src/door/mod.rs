@@ -1,5 +1,6 @@
 //! The only way in: one request, one answer. The window, the browser and the command line all speak it.
 
+mod by_hand;
 mod intake;
 mod record;
 mod repairs;
@@ -10,6 +11,7 @@ mod store;
 mod told;
 mod verdict;
 
+pub use by_hand::{ByHand, LateralByHand, Looking};
 pub use intake::line_and_defect;
 pub use request::{Envelope, Request};
 pub use response::{Answer, Problem};
@@ -154,6 +156,9 @@ impl Visit<'_> {
             Request::OpenFromInspection { .. } => self.open_from_inspection(request),
             Request::OpenByHand { line, defect, contract, number, rehearsal, video_before } => {
                 self.open(*line, *defect, repairs::Opening { contract, number, rehearsal, video_before })
+            }
+            Request::EnterByHand { seen, contract, number, rehearsal, video_before } => {
+                self.enter_by_hand(&seen, repairs::Opening { contract, number, rehearsal, video_before })
             }
             Request::Plan { repair, choice } => self.plan(&repair, choice.map(|choice| *choice)),
             Request::AcceptPlan { repair, choice } => self.accept_plan(&repair, &choice),

@@ -2,6 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
+use super::by_hand::ByHand;
 use crate::facts::Position;
 use crate::inspection::SameHour;
 use crate::procedure::Command;
@@ -88,6 +89,17 @@ pub enum Request {
     OpenByHand {
         line: Box<Line>,
         defect: Box<Defect>,
+        contract: String,
+        #[serde(default)]
+        number: String,
+        #[serde(default)]
+        rehearsal: bool,
+        #[serde(default)]
+        video_before: String,
+    },
+    /// Open a repair on a defect as somebody wrote it down, counted from either node and looking either way.
+    EnterByHand {
+        seen: Box<ByHand>,
         contract: String,
         #[serde(default)]
         number: String,
