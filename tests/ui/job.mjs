@@ -23,6 +23,7 @@ export async function wholeJob(hands, inspection, photo) {
   await hands.clickText(".choice label b", "Crack, lengthwise");
   await act(hands, "Take 1 as the defect");
   await heading(hands, "Plan");
+  for (const [place, degrees] of [["resin", "19.2"], ["air", "13.1"], ["pipe", "12.8"]]) await hands.type(`#${place}_mc`, degrees);
   await act(hands, "Accept this plan");
   await heading(hands, "Planned");
   await act(hands, "Begin staging");

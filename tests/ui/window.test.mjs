@@ -15,7 +15,7 @@ before(async () => { window = await openWindow(); }, { timeout: 60_000 });
 after(() => window?.end());
 
 test("the window opens on the first screen", { timeout: 30_000 }, async () => {
-  assert.equal(await window.text("h1"), "Today");
+  await until(async () => (await window.text("h1")) === "Today");
   await until(async () => (await window.run("return document.title")).includes("Mendline"));
 });
 

@@ -13,7 +13,10 @@ import { entries } from "./plan/entries.js";
 export const title = () => say("plan.title");
 
 /** Returns what of the plan's form goes with the question, if it was changed on this screen. */
-export const choiceOf = (fields) => (fields?.choice ? { choice: fields.choice } : {});
+export const choiceOf = (fields) => (fields?.choice ? { choice: whole(fields.choice) } : {});
+
+// A set of temperatures counts when resin, air and pipe are there; until then none was measured.
+const whole = ({ temperatures, ...choice }) => (["resin_mc", "air_mc", "pipe_mc"].every((key) => temperatures?.[key] !== undefined) ? { ...choice, temperatures } : choice);
 
 export function render(view) {
   const { repair, proposal } = view;

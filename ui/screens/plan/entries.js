@@ -10,6 +10,9 @@ import { section } from "../../parts/section.js";
 import { say } from "../../text/say.js";
 import { temperatureEntries } from "../repair/temps.js";
 
+// Zero everywhere is what stands there before anybody has measured.
+const measured = (set) => (set.resin_mc === 0 && set.air_mc === 0 && set.pipe_mc === 0 ? {} : set);
+
 // What fits, and the two nearest that do not, with their reason.
 const shortList = (list) => [...list.filter(({ fits }) => fits).slice(0, 5), ...list.filter(({ fits }) => !fits).slice(0, 2)];
 
@@ -29,7 +32,7 @@ export function entries(view) {
   return html`<form id="${id}" class="plan-pick" data-live="yes" data-request="${JSON.stringify({ do: "plan", repair: view.repair.repair.id })}" novalidate>
     ${hidden("contract", choice.contract)}${hidden("method", choice.method)}${hidden("counter", choice.counter)}${hidden("tape", choice.tape)}
     ${candidates("patch", proposal.patches, say("planned.patch"))}${candidates("packer", proposal.packers, say("planned.packer"))}${candidates("resin", proposal.resins, say("planned.resin"))}
-    ${section({ id: "plan-temps", title: say("plan.temperatures"), inside: temperatureEntries({ prefix: "choice.temperatures", drafts: typed, last: choice.temperatures }) })}
+    ${section({ id: "plan-temps", title: say("plan.temperatures"), inside: temperatureEntries({ prefix: "choice.temperatures", drafts: typed, last: measured(choice.temperatures) }) })}
     ${section({ id: "plan-pipe", title: say("plan.pipe"), inside: html`${length("diameter_least_um", say("plan.least"), "mm", choice.diameter_least_um, 3000)}${length("diameter_most_um", say("plan.most"), "mm", choice.diameter_most_um, 3000)}
       <p class="entry-label">${say("plan.measured")}</p>${yesNo({ legend: say("plan.measured"), name: "choice.diameter_measured", picked: value("diameter_measured", choice.diameter_measured ? "yes" : "no"), quiet: true })}
       ${length("head_um", say("plan.head"), "m", choice.head_um, 100)}${length("behind_um", say("plan.behind"), "m", choice.behind_um, 100)}` })}
