@@ -49,7 +49,7 @@ test("a folder that can't be opened gets a window that says so, and no question 
   try {
     const says = await closed.run("return __TAURI__.core.invoke('ask', { envelope: '{}' }).then(() => 'answered', ({ says }) => says)");
     assert.match(says, /taken can't be opened/);
-    assert.match(await closed.text("body"), /does not answer/);
+    await until(async () => /does not answer/.test(await closed.text("body")));
   } finally {
     await closed.end();
     await folder.remove();
