@@ -7,7 +7,7 @@ import { mast } from "../parts/mast.js";
 import { page } from "../parts/page.js";
 import { say } from "../text/say.js";
 import { inTheWay } from "./repair/gate.js";
-import { figures, pictures } from "./plan/figures.js";
+import { cover, figures, pictures, sketch } from "./plan/figures.js";
 import { entries } from "./plan/entries.js";
 
 export const title = () => say("plan.title");
@@ -24,11 +24,12 @@ export function render(view) {
   const shown = { ...repair, drafts: view.drafts, now: view.now };
   const breaks = proposal.breaks.map((one) => ({ ...one, subject: "", waived: repair.repair.waivers.find(({ rule, attempt }) => rule === one.rule && attempt === Math.max(1, repair.attempt)) }));
   const open = breaks.filter((one) => !one.waived);
+  const draft = !proposal.plan && sketch(view);
   return page({
     rehearsal: repair.repair.rehearsal,
     mast: mast({ title: title(), strong: say("today.line", { from: line.upstream.name, to: line.downstream.name }), where: line.street, side: [repair.repair.number], rehearsal: repair.repair.rehearsal }),
     main: html`<main class="plan">${breaks.length > 0 && html`<div class="plan-time">${inTheWay(shown, breaks)}</div>`}
-      ${proposal.plan && html`${pictures(view, proposal.plan)}${figures(view, proposal.plan)}`}${entries(view)}</main>`,
+      ${proposal.plan && html`${pictures(view, proposal.plan)}${figures(view, proposal.plan)}`}${draft && html`${pictures(view, draft)}<div class="plan-pick">${cover(view, draft)}</div>`}${entries(view)}</main>`,
     deck: foot(view, open),
   });
 }

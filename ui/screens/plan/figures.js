@@ -16,6 +16,12 @@ import { lineOf } from "../repair/drawn.js";
 
 const mm = (um) => Math.floor(um / 1000);
 
+/** Returns what can be drawn of a choice that makes no plan yet: where patch and packer go. Nothing where that is open too. */
+export function sketch({ proposal: { parts, choice }, shelf }) {
+  const [patch, packer] = [shelf.patches.find(({ id }) => id === choice.patch), shelf.packers.find(({ id }) => id === choice.packer)];
+  return parts.place && patch && packer && { choice, patch, packer, computed: parts.place };
+}
+
 /** Returns the line and the detail at the defect. */
 export function pictures(view, plan) {
   const { defect } = view.repair.repair;
@@ -59,7 +65,8 @@ export function figures(view, plan) {
     <div class="plan-pick">${cover(view, plan)}</div>`;
 }
 
-function cover(view, { computed, patch }) {
+/** Returns how much the patch covers on each side, and what was taken off. */
+export function cover(view, { computed, patch }) {
   const { defect } = view.repair.repair;
   const { cover: shown } = computed;
   const nominal = (computed.patches.at(-1).to_um - computed.patches[0].from_um - (defect.to_um - defect.from_um)) / 2;
