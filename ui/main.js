@@ -61,6 +61,8 @@ function arrived() {
   arriving = false;
   scrollTo(0, 0);
   root.querySelector("h1")?.focus({ preventScroll: true });
+  // What was typed before and not yet sent is asked again.
+  for (const form of root.querySelectorAll("form[data-live]")) if (!asked[form.id] && Object.keys(store.draft(form.id)).length > 0) askAgain(form);
 }
 
 let focused = null;
@@ -94,6 +96,7 @@ async function send(request, { then, form } = {}) {
   const response = await (READS.includes(request.do) ? store.ask(request) : store.send(request));
   if (!response?.ok) { cues.play("warn"); return; }
   if (form) store.forget(form);
+  if (request.do === "accept_plan") { store.forget(`plan-${request.repair}`); delete asked[`plan-${request.repair}`]; }
   if (request.command?.command === "report") store.forget(`ago-${request.repair}`);
   cues.play("done");
   if (response.ok.kind === "file") { announce(await saveFile(response.ok)); return; }
@@ -129,14 +132,23 @@ function keepTyped(control) {
 const asked = {};
 let resting = null;
 function askAgain(form) {
-  clearTimeout(resting);
-  resting = setTimeout(() => {
+  clearTimeout(resting?.timer);
+  const run = () => {
+    resting = null;
     const { fields, problems } = readForm(controlsOf(form));
     if (problems.length > 0) return store.fault(problems);
     store.fault([]);
     asked[form.id] = fields;
     return look();
-  }, LIVE_REST_MS);
+  };
+  resting = { run, timer: setTimeout(run, LIVE_REST_MS) };
+}
+
+// Nobody accepts what was computed from something else than what stands in the fields.
+async function askNow() {
+  clearTimeout(resting.timer);
+  await resting.run();
+  announce(say("plan.computed"));
 }
 
 function valueOf(control) {
@@ -153,10 +165,18 @@ root.addEventListener("submit", (event) => {
 root.addEventListener("click", (event) => {
   const control = event.target.closest("[data-request], [data-opens], [data-jump]");
   if (!control || control.dataset.hold || control.nodeName === "FORM") return;
-  if (control.dataset.jump) { event.preventDefault(); document.getElementById(control.dataset.jump)?.focus(); }
+  if (control.dataset.jump) { event.preventDefault(); jump(control.dataset.jump); }
   else if (control.dataset.opens) document.getElementById(control.dataset.opens)?.showModal();
+  else if (resting !== null) askNow();
   else send(JSON.parse(control.dataset.request), { then: control.dataset.then });
 });
+
+// In the middle of the screen, so that the deck does not lie on it.
+function jump(id) {
+  const to = document.getElementById(id);
+  to?.scrollIntoView({ block: "center" });
+  to?.focus({ preventScroll: true });
+}
 
 root.addEventListener("input", (event) => keepTyped(event.target));
 

@@ -1,44 +1,57 @@
 // The plan: every figure with where it comes from. Every change asks the core again; nothing is written before it is accepted.
 
 import { html } from "../html.js";
-import { minSec } from "../format.js";
+import { form } from "../parts/action.js";
 import { act, deck, gate } from "../parts/deck.js";
 import { mast } from "../parts/mast.js";
+import { note } from "../parts/note.js";
 import { page } from "../parts/page.js";
+import { span } from "../format.js";
 import { say } from "../text/say.js";
-import { inTheWay } from "./repair/gate.js";
-import { cover, figures, pictures, sketch } from "./plan/figures.js";
-import { entries } from "./plan/entries.js";
+import { waiver } from "./repair/gate.js";
+import { candidates } from "./plan/candidates.js";
+import { cover } from "./plan/cover.js";
+import { entries, measured } from "./plan/entries.js";
+import { bound, held, place, pressed, timed } from "./plan/figures.js";
+import { pictures } from "./plan/pictures.js";
+import { breaksOf, closed, opens, refused } from "./plan/refused.js";
 
 export const title = () => say("plan.title");
 
-/** Returns what of the plan's form goes with the question, if it was changed on this screen. */
-export const choiceOf = (fields) => (fields?.choice ? { choice: whole(fields.choice) } : {});
-
-// A set of temperatures counts when resin, air and pipe are there; until then none was measured.
-const whole = ({ temperatures, ...choice }) => (["resin_mc", "air_mc", "pipe_mc"].every((key) => temperatures?.[key] !== undefined) ? { ...choice, temperatures } : choice);
+/**
+ * Returns what of the plan's form goes with the question, if it was changed on this screen. A set of temperatures goes only
+ * whole; an empty place for a closure is none.
+ */
+export function choiceOf(fields) {
+  if (!fields?.choice) return {};
+  const { temperatures, closures, ...choice } = fields.choice;
+  const whole = ["resin_mc", "air_mc", "pipe_mc"].every((name) => temperatures?.[name] !== undefined);
+  return { choice: { ...choice, ...(whole && { temperatures }), closures: (closures ?? []).filter((one) => one?.what && one.until_ms) } };
+}
 
 export function render(view) {
-  const { repair, proposal } = view;
-  const { line } = repair.repair;
-  const shown = { ...repair, drafts: view.drafts, now: view.now };
-  const breaks = proposal.breaks.map((one) => ({ ...one, subject: "", waived: repair.repair.waivers.find(({ rule, attempt }) => rule === one.rule && attempt === Math.max(1, repair.attempt)) }));
+  const { repair: { repair }, proposal } = view;
+  const { place: where, bound: sleeve, pressed: pressure, timed: time } = proposal.parts;
+  const breaks = breaksOf(view);
   const open = breaks.filter((one) => !one.waived);
-  const draft = !proposal.plan && sketch(view);
   return page({
-    rehearsal: repair.repair.rehearsal,
-    mast: mast({ title: title(), strong: say("today.line", { from: line.upstream.name, to: line.downstream.name }), where: line.street, side: [repair.repair.number], rehearsal: repair.repair.rehearsal }),
-    main: html`<main class="plan">${breaks.length > 0 && html`<div class="plan-time">${inTheWay(shown, breaks)}</div>`}
-      ${proposal.plan && html`${pictures(view, proposal.plan)}${figures(view, proposal.plan)}`}${draft && html`${pictures(view, draft)}<div class="plan-pick">${cover(view, draft)}</div>`}${entries(view)}</main>`,
+    rehearsal: repair.rehearsal,
+    mast: mast({ title: title(), strong: say("today.line", { from: repair.line.upstream.name, to: repair.line.downstream.name }), between: ", ", where: repair.line.street, side: [repair.number], rehearsal: repair.rehearsal }),
+    main: html`<main>${form({ id: `plan-${repair.id}`, kind: open.length > 0 ? "plan refused" : "plan", live: true, does: { do: "plan", repair: repair.id }, inside: html`
+      ${refused(view, breaks)}${open.length > 0 && html`<div class="plan-time">${timed(view, time)}</div>`}${where && pictures(view, where)}
+      <div class="${open.length > 0 ? "plan-enter" : "plan-time"}">${open.length === 0 && timed(view, time)}${notes(proposal)}${measured(view)}</div>
+      <div class="plan-where">${where && place(view, where)}${held(view, time)}${pressed(pressure)}${bound(sleeve)}</div>
+      <div class="plan-pick">${where && cover(view, where)}${candidates(view)}</div>${entries(view)}` })}${open.map((one) => one.waivable && waiver({ ...view.repair, drafts: view.drafts }, one, one.i))}</main>`,
     deck: foot(view, open),
   });
 }
 
-function foot(view, open) {
-  const { repair, proposal } = view;
-  const budget = proposal.plan?.computed.budget;
-  const note = budget && say(budget.spare_ms < 0 ? "plan.short" : "plan.spare", { spare: minSec(Math.abs(budget.spare_ms)) });
-  if (open.length > 0) return deck({ gate: gate({ reason: open[0].says, note: open[0].ways_out?.[0]?.says ?? open[0].way_out }), act: act({ label: say("plan.again"), note: say("plan.again_note"), form: `plan-${repair.repair.id}` }) });
-  return deck({ act: act({ label: say("plan.accept"), note: note ?? "", does: { do: "accept_plan", repair: repair.repair.id, choice: proposal.choice }, then: `#/repair/${repair.repair.id}` }) });
-}
+const notes = ({ notes: all }) => all.map(({ says }) => note({ text: says }));
 
+function foot({ repair: { repair }, proposal }, open) {
+  if (open.length > 0) return deck({ gate: gate({ reason: closed(open, proposal) }), act: opens(open[0]) });
+  return deck({ act: act({
+    label: say("plan.accept"), note: say("plan.spare", { spare: span(proposal.plan.computed.budget.spare_ms) }),
+    does: { do: "accept_plan", repair: repair.id, choice: proposal.choice }, then: `#/repair/${repair.id}`,
+  }) });
+}

@@ -1,6 +1,7 @@
 // English. A key is the code that the core or a screen uses; a value is a sentence with {names}, or a function where a number decides the form.
 
 import { office } from "./en-office.js";
+import { plan } from "./en-plan.js";
 import { repair } from "./en-repair.js";
 import { rules } from "./en-rules.js";
 
@@ -9,6 +10,7 @@ export const en = {
   sentences: {
     ...repair,
     ...office,
+    ...plan,
     ...rules,
     "app.name": "Mendline",
     "app.loading": "Opening",

@@ -98,7 +98,9 @@ impl Visit<'_> {
 
     pub(super) fn plan(&mut self, id: &str, choice: Option<PlanChoice>) -> Result<Answer, Problem> {
         let repair = self.store.repair(id)?;
-        let shelf = self.store.shelf()?.documents.clone();
+        let mut shelf = self.store.shelf()?.documents.clone();
+        // The repair was opened under a contract: that one is suggested first.
+        shelf.contracts.sort_by_key(|contract| contract.id != repair.contract.id);
         let documents = shelf.view();
         let chosen = choice.or_else(|| repair.plan.as_ref().map(|plan| plan.choice.clone()));
         let chosen = chosen.unwrap_or_else(|| planning::suggest(&repair.line, &repair.defect, &documents));

@@ -33,7 +33,8 @@ export const inTheWay = (view, broken = view.next.gate?.broken ?? []) => broken.
 /** Returns somebody's name by the id. */
 export const name = (view, id) => view.people.find((person) => person.id === id)?.name ?? id;
 
-const waiver = (view, one, i) => dialog({
+/** Returns the dialog in which the foreman waives one rule; a control with `data-opens="waive-I"` opens it. */
+export const waiver = (view, one, i) => dialog({
   id: `waive-${i}`, title: say("waive.title"),
   inside: html`<p>${one.says}</p>${form({
     id: `waive-form-${i}`,

@@ -21,6 +21,8 @@ pub struct Candidate {
     pub says: String,
     /// The rule that taking it would break.
     pub rule: Option<Rule>,
+    /// The foreman may waive that rule.
+    pub waivable: bool,
 }
 
 /// Every sheet of the shelf, judged.
@@ -187,5 +189,6 @@ fn candidate(id: &str, name: &str, verdict: Verdict) -> Candidate {
         Ok(says) => (true, says, None),
         Err((rule, says)) => (false, says, Some(rule)),
     };
-    Candidate { id: id.into(), name: name.into(), fits, says, rule }
+    let waivable = rule.is_some_and(|rule| rule.waived_by().is_some());
+    Candidate { id: id.into(), name: name.into(), fits, says, rule, waivable }
 }
