@@ -322,6 +322,12 @@ impl Step<'_> {
         {
             self.record(Event::Happened { happening: Happening::TemperaturesRead { temperatures }, ago_ms: 0 });
         }
+        if kind == TaskKind::Tightness
+            && let (Some(method), Some(result)) = (answer.text("method"), answer.text("result"))
+        {
+            let happening = Happening::TightnessTested { tight: result == "tight", method: method.to_owned() };
+            self.record(Event::Happened { happening, ago_ms: 0 });
+        }
         Ok(())
     }
 

@@ -27,6 +27,7 @@ use crate::procedure::repair::{Attempt, Go, Repair, Standing};
 use crate::procedure::stage::Stage;
 use crate::procedure::times;
 use crate::shelf::Person;
+use crate::units::Length;
 
 /// One repair as its screens show it.
 #[derive(Clone, Debug, Serialize)]
@@ -46,6 +47,8 @@ pub struct RepairView {
     pub clock: Option<ClockView>,
     pub hold: Option<HoldView>,
     pub cure: Option<CureView>,
+    /// The highest fold that the contract accepts in this line.
+    pub fold_limit_um: Length,
     pub trouble: Option<Trouble>,
     pub review: Review,
     pub people: Vec<Person>,
@@ -122,6 +125,7 @@ pub fn repair_view(repair: &Repair, around: &Around) -> RepairView {
         next: next::next(repair, around),
         go: context.map(|(plan, attempt)| go(repair, plan, attempt)),
         clock: context.and_then(|(plan, attempt)| clock::clock(plan, attempt, now)),
+        fold_limit_um: repair.contract.fold_limit.value.height(repair.line.height_um),
         cure: context.and_then(|(plan, attempt)| clock::cure(plan, attempt, now)),
         trouble: context.and_then(|(plan, attempt)| trouble::trouble(plan, attempt, hold.as_ref(), now)),
         hold,

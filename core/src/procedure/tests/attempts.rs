@@ -1,6 +1,7 @@
 //! Attempts that fail, the next one, and the way to the certificate.
 
 use super::kit::World;
+use crate::procedure::answer::Value;
 use crate::procedure::apply::replay;
 use crate::procedure::command::Command;
 use crate::procedure::happening::Happening;
@@ -130,4 +131,16 @@ fn nobody_accepts_a_patch_that_nobody_has_placed() {
     let accept = || Command::Judge { accept: true, reasons: vec![] };
     world.by("varga").refuses(accept(), Rule::NotCertain);
     world.report(Happening::AtTheMark { counter_um: None, beyond_um: None }).must(accept());
+}
+
+#[test]
+fn a_test_that_is_answered_as_a_task_is_the_test_that_the_contract_asks_for() {
+    let mut world = World::in_stage(Stage::Verification);
+    let answer =
+        |result: &str| [("method", Value::Text("EN 1610, air".into())), ("result", Value::Text(result.into()))];
+    world.answer("tightness", &answer("not_tight"));
+    let tested = |world: &World| world.repair().attempt().unwrap().tightness.as_ref().map(|(_, tight, _)| *tight);
+    assert_eq!(tested(&world), Some(false));
+    world.answer("tightness", &answer("tight"));
+    assert_eq!(tested(&world), Some(true));
 }
