@@ -42,6 +42,9 @@ export function minSec(ms, round = "down") {
   return `${ms < 0 && s > 0 ? "\u2212" : ""}${s >= 3600 ? `${Math.floor(s / 3600)}:` : ""}${rest}`;
 }
 
+/** Returns a span in minutes and seconds, however long: `81:12`. Rounded down. */
+export const inMinutes = (ms) => `${minutes(ms)}:${pad(wholeSeconds(ms, "down") % 60, true)}`;
+
 /** Returns a span in words that are read aloud well: `18 min 42 s`, `8 h 49 min`. */
 export function span(ms, round = "down") {
   const s = Math.abs(wholeSeconds(ms, round));

@@ -49,7 +49,7 @@ function show() {
   const { screen, asks } = SCREENS[name];
   const ready = !asks || store.state.answer !== null;
   const shown = ready ? screen : SCREENS.opening.screen;
-  const view = { ...store.state.answer, params, now: store.now(), light: light.now(), person: localStorage.getItem("mendline.person"), drafts: store.state.drafts, problems: store.state.problems, error: store.state.error };
+  const view = { ...store.state.answer, params, now: store.now(), light: light.now(), person: localStorage.getItem("mendline.person"), drafts: store.state.drafts, problems: store.state.problems, error: store.state.error, came };
   patch(root, html`${banner(store.state)}${shown.render(view)}`);
   document.title = `${shown.title(view)} · ${say("app.name")}`;
   if (ready && arriving) arrived();
@@ -72,7 +72,11 @@ function focusNew() {
   focused = wanted?.textContent ?? null;
 }
 
+// Where the person came from, so that a side way leads back.
+let [came, here] = ["#/", location.hash || "#/"];
+
 function arrive() {
+  if (location.hash !== here) [came, here] = [here, location.hash];
   arriving = true;
   store.go(route(location.hash));
   const { live = false } = SCREENS[store.state.route.name];

@@ -90,7 +90,7 @@ async function stage(hands, name, photo) {
 const open = (hands) => hands.until(() => hands.run(`const act = document.querySelector(".deck > .act");
   if (!act) return "";
   if (act.hash?.includes("/photo/")) return "photo";
-  return document.querySelector("form.task-form") ? "task" : "on";`), "an act");
+  return act.getAttribute("form")?.startsWith("task-") ? "task" : "on";`), "an act");
 
 async function take(hands, photo) {
   const before = await label(hands);
@@ -102,20 +102,21 @@ async function take(hands, photo) {
   await hands.until(async () => (await hands.text("h1")) !== "Photo", `${before}: ${kept} was kept`);
 }
 
+// The act names the form that it sends.
 async function answer(hands) {
-  const fields = await hands.run(`return [...document.querySelectorAll("form.task-form :is(input, select)")].filter((one) => !["radio", "hidden", "datetime-local"].includes(one.type))
+  const task = await hands.run(`return document.querySelector(".deck > .act").getAttribute("form")`);
+  const fields = await hands.run(`return [...document.querySelectorAll("#${task} :is(input, select)")].filter((one) => !["radio", "hidden", "datetime-local"].includes(one.type))
     .map((one) => ({ id: one.id, name: one.name.split(".").at(-1), value: one.value, kind: one.type, options: one.options ? [...one.options].map((option) => option.value) : [] }));`);
-  const task = await hands.run(`return document.querySelector("form.task-form").id`);
   for (const { id, name, value, kind, options } of fields.filter((one) => one.value === "")) {
     if (options.length > 0) await hands.choose(`#${id}`, options[1]);
     else if (ENTRIES[name] !== undefined) await hands.type(`#${id}`, ENTRIES[name], kind);
     assert.equal(value, "");
   }
   // A choice of two stands as a pair; the first answer is the one that goes on.
-  const pairs = await hands.run(`return [...new Set([...document.querySelectorAll("form.task-form input[type=radio]")].map((one) => one.name))].filter((name) => !document.querySelector("form.task-form input[name='" + name + "']:checked"))`);
-  for (const name of pairs) await hands.click(`form.task-form label:has(input[name="${name}"])`);
+  const pairs = await hands.run(`return [...new Set([...document.querySelectorAll("#${task} input[type=radio]")].map((one) => one.name))].filter((name) => !document.querySelector("#${task} input[name='" + name + "']:checked"))`);
+  for (const name of pairs) await hands.click(`#${task} label:has(input[name="${name}"])`);
   await hands.click(".deck > .act");
-  await hands.until(async () => (await hands.run(`return document.querySelector("form.task-form")?.id`)) !== task, `${task} was recorded; the screen says: ${await hands.text("body").then((text) => text.slice(0, 300))}`);
+  await hands.until(async () => (await hands.run(`return document.querySelector(".deck > .act")?.getAttribute("form")`)) !== task, `${task} was recorded; the screen says: ${await hands.text("body").then((text) => text.slice(0, 300))}`);
 }
 
 async function holding(hands) {
@@ -148,9 +149,18 @@ async function verification(hands, photo) {
     else if (what === "task") await answer(hands);
     else if (says === "Say where it came to rest") await rest(hands);
     else if (says === "Open the lateral") await lateral(hands);
+    else if (says === "Fill in what is open") await fill(hands);
     else return;
     await heading(hands, "Verification");
   }
+}
+
+// What was left while the resin ran.
+async function fill(hands) {
+  await hands.click(".deck > .act");
+  await heading(hands, "Fill in now");
+  for (let taps = 0; taps < 60 && (await open(hands)) === "task"; taps += 1) await answer(hands);
+  await act(hands, "Back to the stage");
 }
 
 async function rest(hands) {
@@ -169,11 +179,11 @@ async function lateral(hands) {
 async function review(hands) {
   await person(hands, "Ines Varga");
   await act(hands, "To the foreman’s review");
-  await heading(hands, "Review");
-  while (await hands.run(`return document.querySelector("button.way[data-opens]") !== null`)) {
-    const waiting = await hands.run(`return document.querySelectorAll("button.way[data-opens]").length`);
-    await waive(hands, "Looked at on camera; no lift, no fold.");
-    await hands.until(async () => (await hands.run(`return document.querySelectorAll("button.way[data-opens]").length`)) < waiting, "one departure fewer");
+  await hands.until(async () => /^Accept/.test(await label(hands)), "the review");
+  for (let says = await label(hands); /^Accept \d+$/.test(says); says = await label(hands)) {
+    const waiver = await hands.run(`return document.querySelector(".deck > .act").getAttribute("form")`);
+    await hands.type(`#${waiver}-why`, "Looked at on camera; no lift, no fold.");
+    await act(hands, says);
   }
   await act(hands, "Accept the repair");
   await heading(hands, "Sign");

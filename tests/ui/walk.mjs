@@ -98,6 +98,7 @@ export class Walk {
       joined: async () => { await this.go(); await this.report({ what: "joined" }); },
       hold: async () => { await this.report({ what: "target_reached", gauge_pa: 130_000 }); },
       deflation: async () => {
+        await this.report({ what: "reading", gauge_pa: 130_000, pipe_mc: 12_800, upstream_um: 300_000, by: "hand", gauge: "G-04" });
         await this.report({ what: "sample_felt", hard: true });
         await this.waive("hold_short", "");
         await this.tell({ command: "release" });

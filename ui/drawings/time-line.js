@@ -18,8 +18,20 @@ export function timeLine({ id, from_ms: from, to_ms: to, offset_min: offset, att
       ${failed && at(x(spans.at(-1).to_ms), 36, html`<path class="d-strike" d="M-6 -16L6 16"/>`)}
       ${spans.filter((span) => span.name).map((span) => text(x((span.from_ms + span.to_ms) / 2), 16, span.name, { soft: true, end: "middle", kind: "only-wide" }))}`)}
     ${gaps.map((gap) => html`${bar(x(gap.from_ms), 26, width(gap.from_ms, gap.to_ms), 20, "d-outline d-paper")}${bar(x(gap.from_ms), 26, width(gap.from_ms, gap.to_ms), 20, "", id)}`)}
-    ${marks.map(({ at_ms: ms, n, needs }) => html`${line("d-thin", x(ms), 46, x(ms), 58)}${at(x(ms), 68, html`<circle class="${needs ? "d-patch" : "d-packer"}" r="11"/>`)}${text(x(ms), 72.5, n, { bold: true, end: "middle", kind: needs ? "t-on" : "" })}`)}
+    ${apart(marks, from, to).map(({ at_ms: ms, n, needs, place }) => html`${line("d-thin", x(ms), 46, place, 58)}${at(place, 68, html`<circle class="${needs ? "d-patch" : "d-packer"}" r="11"/>`)}${text(place, 72.5, n, { bold: true, end: "middle", kind: needs ? "t-on" : "" })}`)}
     ${line("d-thin", "0%", 92, "100%", 92)}${hours(from, to, offset, x)}` });
+}
+
+/** How far apart two marks stand at least, as a share of the line. */
+const APART = 0.032;
+
+// Marks of nearly the same moment stand side by side, the last ones moved to the left where the line ends.
+function apart(marks, from, to) {
+  const sorted = [...marks].sort((a, b) => a.at_ms - b.at_ms);
+  const places = [];
+  for (const { at_ms: ms } of sorted) places.push(Math.max((ms - from) / (to - from), (places.at(-1) ?? -1) + APART));
+  for (let i = places.length - 1, most = 1; i >= 0; i -= 1, most = places[i + 1] - APART) places[i] = Math.min(places[i], most);
+  return sorted.map((mark, i) => ({ ...mark, place: pct(places[i], 1) }));
 }
 
 function hours(from, to, offset, x) {

@@ -1,30 +1,65 @@
-// Check a record that somebody brings. Nothing leaves this device.
+// Check a record that somebody brings: the verdict, the chain, what was looked at, what it says. Nothing leaves this device.
 
 import { html } from "../html.js";
+import { chain } from "../drawings/chain.js";
+import { figure } from "../drawings/svg.js";
 import { form } from "../parts/action.js";
+import { conditions } from "../parts/conditions.js";
 import { act, deck } from "../parts/deck.js";
-import { facts } from "../parts/facts.js";
 import { file } from "../parts/field.js";
 import { icon } from "../parts/icon.js";
 import { mast } from "../parts/mast.js";
 import { page } from "../parts/page.js";
 import { section } from "../parts/section.js";
 import { say } from "../text/say.js";
+import { told } from "./check/told.js";
+import { lower } from "./today/row.js";
 
 export const title = (view) => (view.finding ? view.name : say("check.title"));
 
 const MARKS = { valid: "tick", changed: "cross", unreadable: "cross", rehearsal: "rehearsal" };
 
 export const render = (view) => page({
-  kind: view.finding ? `check-${view.finding}` : "",
   mast: mast({ title: title(view), where: say("check.title"), side: [say("check.stays")] }),
-  main: html`<main class="check">${view.finding && verdict(view)}
-    ${form({ id: "check", does: { do: "check_record" }, inside: html`${file({ id: "record", name: "bytes", label: say("check.file"), accept: ".json,application/json", named: true })}<p class="soft">${say("check.what")}</p>` })}</main>`,
+  main: html`<main class="check ${view.finding && `check-${view.finding}`}">${view.finding && html`${verdict(view)}${drawn(view)}
+    <div class="check-cols">${looked(view)}${told(view)}</div>`}
+    ${form({ id: "check", does: { do: "check_record" }, inside: html`${file({ id: "record", name: "bytes", label: say(view.finding ? "check.other" : "check.file"), accept: ".json,application/json", named: true })}<p class="soft">${say("check.what")}</p>` })}</main>`,
   deck: deck({ act: act({ label: say("check.act"), note: say("check.act_note"), form: "check" }) }),
 });
 
-const verdict = (view) => html`<section class="verdict" aria-live="polite"><div class="verdict-mark">${icon(MARKS[view.finding])}</div><h2>${say(`check.${view.finding}`)}</h2><p class="verdict-lead">${view.says}</p></section>
-  ${view.head && section({ id: "says", title: say("check.says"), inside: facts([
-    { label: say("check.repair"), value: view.number }, { label: say("check.entries"), value: String(view.entries) },
-    { label: say("check.head"), value: view.head }, ...(view.certificate ? [{ label: say("check.certificate"), value: view.certificate }] : []),
-  ]) })}`;
+const verdict = ({ finding, says }) => html`<section class="verdict" aria-live="polite" tabindex="-1" data-focus data-key="verdict"><div class="verdict-mark">${icon(MARKS[finding])}</div><h2>${say(`check.${finding}`)}</h2>
+  <p class="verdict-lead">${says} ${say(`check.${finding}_lead`)}</p></section>`;
+
+// The stages stand where they begin; an entry that does not fit stands below.
+function drawn({ entries, flags, breaks_at: broken }) {
+  if (entries === 0) return "";
+  return figure({ kind: "chain", inside: chain({
+    entries, label: say("check.chain", { n: entries }), flags: roomy(flags, entries),
+    broken: broken === null ? undefined : { entry: broken, says: say("check.breaks", { n: broken }) },
+  }) });
+}
+
+/** The width of the drawing in px on a laptop and on a phone, and of a letter. */
+const [WIDE, NARROW, LETTER] = [1150, 320, 7.5];
+
+// A name that would run into the one before it is left out; one that would on a phone is left out there.
+function roomy(flags, entries) {
+  const named = flags.map(({ entry, stage }) => ({ entry, name: lower(say(`stage.${stage}`)) }));
+  const wide = fitting(named, entries, WIDE);
+  const narrow = fitting(wide, entries, NARROW);
+  return wide.map((flag) => ({ ...flag, minor: !narrow.includes(flag) }));
+}
+
+function fitting(flags, entries, width) {
+  let free = 0;
+  return flags.filter(({ entry, name }) => {
+    const from = (entry / entries) * width;
+    const fits = from >= free && from + name.length * LETTER < width - 6 * LETTER;
+    if (fits) free = from + (name.length + 1) * LETTER;
+    return fits;
+  });
+}
+
+const looked = ({ looked: all, entries, head }) => all.length > 0 && section({ id: "looked", title: say("check.looked"), kind: "", inside: conditions(all.map(({ at, right }) => ({
+  state: right ? "met" : "failed", text: say(`looked.${at}${right ? "" : "_wrong"}`), note: at === "chain" && right ? say("looked.chain_note", { n: entries, head: head.slice(0, 12) }) : say(`looked.${at}_note`),
+})), "checks") });

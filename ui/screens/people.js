@@ -15,6 +15,7 @@ export const title = () => say("people.who");
 
 export function render(view) {
   const typed = view.drafts?.person ?? {};
+  const back = view.came ?? "#/";
   return page({
     mast: mast({ title: title(), where: say("people.title") }),
     main: html`<main class="stack">${view.people.length > 0 && choice({
@@ -27,6 +28,6 @@ export function render(view) {
       ${picks({ id: "person-role", name: "document.sheet.role", label: say("people.role"), value: typed["document.sheet.role"] ?? "technician", options: ["technician", "foreman", "reader"].map((value) => ({ value, label: say(`role.${value}`) })) })}
       ${field({ id: "person-org", name: "document.sheet.organisation", label: say("people.organisation"), value: typed["document.sheet.organisation"] ?? "" })}
       <button type="submit" class="way"><b>${say("people.keep")}</b></button>` }) })}</main>`,
-    deck: deck({ act: act({ label: say("done.today"), note: view.people.find(({ id }) => id === view.person)?.name ?? say("people.nobody"), href: "#/" }) }),
+    deck: deck({ act: act({ label: say(back === "#/" ? "done.today" : "people.back"), note: view.people.find(({ id }) => id === view.person)?.name ?? say("people.nobody"), href: back }) }),
   });
 }

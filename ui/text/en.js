@@ -3,6 +3,7 @@
 import { office } from "./en-office.js";
 import { plan } from "./en-plan.js";
 import { repair } from "./en-repair.js";
+import { record } from "./en-record.js";
 import { rules } from "./en-rules.js";
 
 export const en = {
@@ -11,6 +12,7 @@ export const en = {
     ...repair,
     ...office,
     ...plan,
+    ...record,
     ...rules,
     "app.name": "Mendline",
     "app.loading": "Opening",

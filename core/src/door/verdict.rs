@@ -111,7 +111,11 @@ fn judge(name: &str, file: &RecordFile) -> Verdict {
     };
     if let Err(fault) = journal::check(&entries) {
         verdict.breaks_at = broken_at(&entries, &fault);
-        return verdict.changed(Look::Chain, fault.to_string());
+        let says = match (&fault, verdict.breaks_at) {
+            (Fault::Unsound(damage), Some(place)) => format!("Entry {place} does not fit: {}.", damage.flaw),
+            _ => fault.to_string(),
+        };
+        return verdict.changed(Look::Chain, says);
     }
     let records: Result<Vec<Record>, _> = entries.iter().map(codec::decode).collect();
     let records = match records {

@@ -8,18 +8,19 @@ import { pair } from "../../parts/pair.js";
 import { say } from "../../text/say.js";
 
 /**
- * Returns the fields. `prefix` is the path of the values in the request, `drafts` what was typed, `values` what was recorded.
+ * Returns the fields. `prefix` is the path of the values in the request, `drafts` what was typed, `values` what was recorded,
+ * `aside` stands at the end of a number's label.
  */
-export const fieldsOf = ({ view, task, prefix, drafts = {}, values = {} }) => task.fields.map((one) => {
+export const fieldsOf = ({ view, task, prefix, drafts = {}, values = {}, aside }) => task.fields.map((one) => {
   const name = `${prefix}.${one.key}`;
   const id = `${task.key}-${one.key}`;
   const label = one.optional ? say("field.optional", { label: one.label }) : one.label;
-  return drawn({ one, id, name, label, view, typed: drafts[name], recorded: values[one.key] });
+  return drawn({ one, id, name, label, view, aside, typed: drafts[name], recorded: values[one.key] });
 });
 
-function drawn({ one: { shape }, id, name, label, view, typed, recorded }) {
+function drawn({ one: { shape }, id, name, label, view, aside, typed, recorded }) {
   switch (shape.kind) {
-    case "number": return numberField({ shape, id, name, label, typed, recorded });
+    case "number": return numberField({ shape, id, name, label, aside, typed, recorded });
     case "choice": return choiceField({ shape, id, name, label, picked: typed ?? recorded });
     case "instrument": return picks({ id, name, label, value: typed ?? recorded, options: instruments(view, shape.of) });
     case "time": return timeField({ id, name, label, view, typed, recorded });
@@ -28,8 +29,8 @@ function drawn({ one: { shape }, id, name, label, view, typed, recorded }) {
   }
 }
 
-const numberField = ({ shape: { unit, per, decimals, least, most, step }, id, name, label, typed, recorded }) => entry({
-  id, name, label, unit, digits: decimals, steps: per, step: step / per, min: least / per, max: most / per,
+const numberField = ({ shape: { unit, per, decimals, least, most, step }, id, name, label, aside, typed, recorded }) => entry({
+  id, name, label, aside, unit, digits: decimals, steps: per, step: step / per, min: least / per, max: most / per,
   value: typed ?? (recorded === undefined ? "" : number(recorded / per, decimals)),
 });
 

@@ -2,7 +2,7 @@
 
 import * as aside from "./aside.js";
 import * as between from "./between.js";
-import * as done from "./done.js";
+import * as certificate from "./certificate.js";
 import * as fillIn from "./fill-in.js";
 import * as go from "./go.js";
 import * as hold from "./hold.js";
@@ -14,12 +14,14 @@ import * as rest from "./rest.js";
 import * as reading from "./reading.js";
 import * as review from "./review.js";
 import * as runs from "./runs.js";
+import * as sign from "./sign.js";
 import * as stop from "./stop.js";
 import * as tasks from "./tasks.js";
 import * as trouble from "./trouble.js";
+import * as verification from "./verification.js";
 
 const SIDE = {
-  stop, reading, review,
+  stop, reading, review, sign, certificate, verify: verification,
   lateral: laterals,
   rest,
   photo: aside.photo,
@@ -36,10 +38,10 @@ const SIDE = {
 
 const BY_ACT = {
   plan: planned, second_go: go, join, target: runs, push_begun: push, mark_reached: push, packer_back: push,
-  reading: hold, sample: hold, release: hold, new_attempt: between, sign: done, issue: done, certificate: done,
+  reading: hold, sample: hold, release: hold, new_attempt: between, sign, issue: certificate, certificate,
 };
 
-const BY_STAGE = { staging: tasks, test_push: tasks, sleeve_change: tasks, deflation: tasks, verification: tasks };
+const BY_STAGE = { staging: tasks, test_push: tasks, sleeve_change: tasks, deflation: tasks, verification };
 
 /** Returns the screen that a view of a repair calls for. */
 export function chosen(view) {
@@ -47,7 +49,7 @@ export function chosen(view) {
   if (side) return side;
   if (view.trouble) return trouble;
   if (view.standing === "planned") return planned;
-  return BY_ACT[view.next.act] ?? BY_STAGE[view.stage] ?? done;
+  return BY_ACT[view.next.act] ?? BY_STAGE[view.stage] ?? certificate;
 }
 
 export const title = (view) => chosen(view).title(view);

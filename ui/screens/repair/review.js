@@ -1,48 +1,66 @@
-// The foreman's review, by exception: everything off the plan, then accept or reject.
+// The foreman's review, by exception: everything off the plan, what asks for a decision first; then accept or reject.
 
 import { html } from "../../html.js";
-import { minSec } from "../../format.js";
+import { date, time } from "../../format.js";
 import { form } from "../../parts/action.js";
-import { act, deck, small } from "../../parts/deck.js";
-import { facts } from "../../parts/facts.js";
+import { act, deck, gate, small } from "../../parts/deck.js";
 import { lines } from "../../parts/field.js";
-import { conditions } from "../../parts/conditions.js";
+import { mast } from "../../parts/mast.js";
 import { note } from "../../parts/note.js";
 import { section } from "../../parts/section.js";
+import { way } from "../../parts/way.js";
 import { say } from "../../text/say.js";
-import { at, attempt, frame, tell, to } from "./frame.js";
-import { inTheWay, name, strip } from "./gate.js";
+import { frame, tell, to } from "./frame.js";
+import { inTheWay } from "./gate.js";
+import { timeOf } from "./review/line.js";
+import { exceptions, decisionOf, waiveForm } from "./review/table.js";
+import { twoSign } from "./review/signs.js";
 
-export const title = () => say("review.title");
+export const title = ({ review }) => say(review.off.length === 0 ? "review.nothing" : "review.title", { n: review.off.length, open: review.open });
 
 export function render(view) {
-  const { review, repair, hold } = view;
+  const { repair, review } = view;
+  const done = view.standing !== "underway";
   return frame(view, {
-    title: title(), mainKind: "stack",
-    main: html`${review.doubtful && note({ lead: say("review.doubtful"), text: say("review.doubtful_text") })}
-      ${inTheWay(view, review.broken)}${review.broken.length === 0 && html`<p class="lead">${say("review.nothing")}</p>`}
-      ${inTheWay(view, (view.next.gate?.broken ?? []).filter((one) => !review.broken.some((known) => known.rule === one.rule && known.subject === one.subject) && one.rule !== "departure_open"))}
-      ${hold && section({ id: "review-hold", title: say("stage.hold"), inside: facts([
-        { label: say("review.counted"), value: minSec(hold.counted_ms), note: say("review.required", { n: minSec(hold.required_ms) }) },
-        { label: say("review.gaps"), value: minSec(hold.not_witnessed_ms) },
-        { label: say("review.outside"), value: minSec(hold.outside_ms) },
-      ]) })}
-      ${also(view)}
-      ${section({ id: "reject", title: say("review.reject"), inside: form({ id: "reject-form", does: tell(view, { command: "judge", accept: false }), then: to(view), inside: html`
-        ${lines({ id: "reject-why", name: "command.reasons", as: "list", label: say("review.reject_why"), value: view.drafts?.["reject-form"]?.["command.reasons"] ?? "", rows: 2 })}<button type="submit" class="way"><b>${say("review.reject_act")}</b><small>${say("review.reject_note")}</small></button>` }) })}`,
-    foot: deck({ gate: strip(view, say("review.verdict")), more: [small({ mark: "cross", label: say("review.back"), href: to(view) }), small({ mark: "note", label: say("deck.note"), href: to(view, "note") })],
-      act: act({ label: say("review.accept"), note: say("review.accept_note", { n: repair.waivers.length }), mark: "tick", does: tell(view, { command: "judge", accept: true, reasons: [] }), then: to(view) }) }),
+    title: title(view), top: head(view), mainKind: "review",
+    main: html`${timeOf(view)}<div class="review-cols"><div>${review.doubtful && note({ lead: say("review.doubtful"), text: say("review.doubtful_text") })}
+      ${review.off.length > 0 ? exceptions(view) : html`<p class="lead">${say("review.nothing_text")}</p>`}${!done && otherwise(view)}${!done && rejecting(view)}</div>${twoSign(view)}</div>`,
+    foot: done ? deck({ more: back(view), act: act({ label: say("review.signs"), note: say("review.signs_note"), href: to(view, "sign") }) }) : foot(view),
   });
 }
 
-// What is kept and printed without asking anybody.
-function also(view) {
-  const { repair } = view;
-  const items = [
-    ...repair.attempts.filter((one) => one.ended && one !== attempt(view)).map((one) => ({ state: "met", text: say("review.attempt", { n: one.n, how: say(`outcome.${one.ended.outcome}`) }), note: one.ended.reasons.join(" ") })),
-    ...repair.corrections.map((one) => ({ state: "met", text: say("review.correction", { what: one.label }), note: say("review.corrected", { old: one.old, new: one.new, why: one.reason }) })),
-    ...repair.notes.map((one) => ({ state: "met", text: one.text, note: `${at(view, one.at.moment.at_ms)} ${name(view, one.at.person)}` })),
-    ...view.tasks.filter((task) => task.late).map((task) => ({ state: "met", text: task.label, note: say("task.late") })),
-  ];
-  return items.length > 0 && section({ id: "also", title: say("review.also"), aside: String(items.length), inside: conditions(items) });
+function head(view) {
+  const { repair, people, person, now } = view;
+  const me = people.find(({ id }) => id === person);
+  return mast({
+    title: title(view), strong: repair.number, between: " · ", where: [say("today.line", { from: repair.line.upstream.name, to: repair.line.downstream.name }), repair.line.street].filter(Boolean).join(", "), rehearsal: repair.rehearsal,
+    side: [me ? say("review.me", { name: me.name, role: say(`role.${me.role}`).toLowerCase() }) : say("people.nobody"), now && `${date(now.at_ms, now.offset_min)}, ${time(now.at_ms, now.offset_min)}`].filter(Boolean),
+  });
+}
+
+// What stands in the way of accepting and is no exception of the table: open tasks, nobody picked.
+function otherwise(view) {
+  const known = (one) => one.rule === "departure_open" || view.review.broken.some(({ rule, subject }) => rule === one.rule && subject === one.subject);
+  const rest = (view.next.gate?.broken ?? []).filter((one) => !known(one));
+  return html`${inTheWay(view, rest)}${rest.some(({ rule }) => ["foreman_needed", "person_missing"].includes(rule)) && way({ label: say("people.who"), note: say("people.note"), href: "#/people" })}`;
+}
+
+const REJECT = "reject-form";
+
+const rejecting = (view) => section({ id: "reject", title: say("review.reject"), inside: form({ id: REJECT, does: tell(view, { command: "judge", accept: false }), then: to(view), inside: html`
+  ${lines({ id: "reject-why", name: "command.reasons", as: "list", label: say("review.reject_why"), value: view.drafts?.[REJECT]?.["command.reasons"] ?? "", rows: 2 })}<button type="submit" class="way"><b>${say("review.reject_act")}</b><small>${say("review.reject_note")}</small></button>` }) });
+
+const back = (view) => [small({ mark: "cross", label: say("review.back"), href: to(view) }), small({ mark: "note", label: say("deck.note"), href: to(view, "note") })];
+
+function foot(view) {
+  const open = view.review.off.filter((one) => one.open);
+  const shut = view.next.gate?.broken ?? [];
+  if (open.length > 0) {
+    const [one] = [...open.filter((other) => decisionOf(view, other)), ...open];
+    const closed = gate({ reason: say("review.decide", { which: open.map(({ n }) => n).join(", ") }) });
+    if (decisionOf(view, one) === "no") return deck({ gate: closed, more: back(view), act: act({ label: say("review.reject_act"), note: say("review.reject_note"), mark: "cross", href: "#reject-why", more: html`data-jump="reject-why"` }) });
+    return deck({ gate: closed, more: back(view), act: act({ label: say("review.accept_one", { n: one.n }), note: say("review.accept_one_note"), mark: "tick", form: waiveForm(one) }) });
+  }
+  if (shut.length > 0) return deck({ gate: gate({ reason: shut[0].says, note: shut[0].way_out }), more: back(view), act: act({ label: say("review.to_verification"), note: say("gate.count", { n: shut.length }), href: to(view) }) });
+  return deck({ more: back(view), act: act({ label: say("review.accept"), note: say("review.accept_note", { n: view.repair.waivers.length }), mark: "tick", does: tell(view, { command: "judge", accept: true, reasons: [] }), then: to(view, "sign") }) });
 }

@@ -12,9 +12,8 @@ import { say } from "../../text/say.js";
 import { answered, fieldsOf } from "./fields.js";
 import { frame, tell, to } from "./frame.js";
 import { inTheWay, strip } from "./gate.js";
-import { verified } from "./verified.js";
 
-const NEXT = { staging: "test_push", test_push: "sleeve_change", sleeve_change: "wet_out", deflation: "verification", verification: "verdict" };
+const NEXT = { staging: "test_push", test_push: "sleeve_change", sleeve_change: "wet_out", deflation: "verification" };
 
 export const title = (view) => say(`stage.${view.stage}`);
 
@@ -25,8 +24,7 @@ export function render(view) {
   const rest = open.filter((task) => task !== one);
   return frame(view, {
     title: title(view),
-    main: html`${view.stage === "verification" && verified(view)}
-      ${one && html`<h2 class="head-row">${say("tasks.title")} <small>${say("tasks.open", { n: open.length, of: shown.filter(({ mandatory }) => mandatory).length })}</small></h2>${asked(view, one)}`}
+    main: html`${one && html`<h2 class="head-row">${say("tasks.title")} <small>${say("tasks.open", { n: open.length, of: shown.filter(({ mandatory }) => mandatory).length })}</small></h2>${asked(view, one)}`}
       ${rest.length > 0 && conditions(rest.map((task) => ({ state: "open", text: task.label, inside: html`<a class="way" href="${to(view, `tasks/${task.key}`)}"><b>${say("tasks.answer")}</b></a>` })))}
       ${missing(view)}
       ${!one && inTheWay(view)}
@@ -72,14 +70,6 @@ function foot(view, one, open) {
   const closed = strip(view, next);
   if (one) return deck({ gate: open.length > 0 && closed, more: usual({ repair: view.repair.id }), act: act({ label: one.label, note: say("tasks.records"), mark: "tick", form: `task-${one.key}` }) });
   if (photo) return deck({ gate: closed, more: usual({ repair: view.repair.id }), act: act({ label: say("photos.take"), note: photo.label, mark: "photo", href: to(view, `photo/${photo.key}`) }) });
-  if (view.stage === "verification") return deck({ gate: closed, more: usual({ repair: view.repair.id }), act: verdict(view) });
   if (!view.next.gate?.open) return deck({ gate: closed, more: usual({ repair: view.repair.id }), act: act({ label: say("gate.see"), note: say("gate.count", { n: view.next.gate?.broken.length ?? 0 }), mark: "lock", href: to(view, "tasks") }) });
   return deck({ more: usual({ repair: view.repair.id }), act: act({ label: say("tasks.go_on", { next }), note: say("tasks.go_on_note"), does: tell(view, { command: "go_on" }), then: to(view) }) });
 }
-
-const verdict = (view) => (view.next.act === "at_the_mark"
-  ? act({ label: say("rest.go"), note: say("rest.text"), href: to(view, "rest") })
-  : view.next.act === "open_lateral"
-  ? act({ label: say("lateral.act"), note: say("lateral.note"), href: to(view, `lateral/${view.next.key}`) })
-  : act({ label: say("review.go"), note: say("review.go_note", { n: view.review.open }), href: to(view, "review") }));
-

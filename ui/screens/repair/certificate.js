@@ -1,0 +1,39 @@
+// The certificate: its number, the PDF, and the record that anybody can check. A repair that was closed unrepaired ends here too.
+
+import { html } from "../../html.js";
+import { date } from "../../format.js";
+import { act, deck } from "../../parts/deck.js";
+import { facts } from "../../parts/facts.js";
+import { note } from "../../parts/note.js";
+import { section } from "../../parts/section.js";
+import { way } from "../../parts/way.js";
+import { say } from "../../text/say.js";
+import { at, frame, to } from "./frame.js";
+import { inTheWay } from "./gate.js";
+import { signatures } from "./review/signs.js";
+import { signed } from "./signed.js";
+
+export const title = (view) => say(view.standing === "unrepaired" ? "done.closed" : "done.issued");
+
+export function render(view) {
+  const { repair } = view;
+  return frame(view, {
+    title: title(view), mainKind: "review",
+    main: html`<div class="review-cols"><div>${repair.closed && section({ id: "closed", title: say("done.reason"), kind: "", inside: facts([{ label: repair.closed.reason, value: when(view, repair.closed.at) }]) })}${signed(view)}</div>
+      <aside class="sign section"><h2>${repair.issued ? repair.issued.number : say("certificate.none")}</h2>
+      ${repair.issued && facts([{ label: say("certificate.issued"), value: when(view, repair.issued.at) }])}${view.standing === "complete" && signatures(view)}
+      ${way({ label: say("done.record"), note: say("done.record_note"), does: { do: "record", repair: repair.id } })}
+      ${way({ label: say("review.again"), note: say("review.again_note"), href: to(view, "review") })}
+      ${note({ lead: say(repair.rehearsal ? "certificate.rehearsal" : "certificate.means"), text: say(repair.rehearsal ? "certificate.rehearsal_text" : "certificate.means_text") })}
+      ${!repair.issued && !repair.closed && inTheWay(view)}</aside></div>`,
+    foot: foot(view),
+  });
+}
+
+const when = (view, stamp) => `${date(stamp.moment.at_ms, view.now?.offset_min ?? 0)}, ${at(view, stamp.moment.at_ms)}`;
+
+function foot({ repair, standing, next }) {
+  if (repair.issued || repair.closed) return deck({ act: act({ label: say(repair.closed ? "certificate.closed_pdf" : "done.pdf"), note: repair.issued?.number ?? say("certificate.pdf_note"), does: { do: "certificate", repair: repair.id } }) });
+  if (standing === "complete" && next.act === "issue") return deck({ act: act({ label: say("done.issue"), note: say("done.issue_note"), does: { do: "issue", repair: repair.id }, then: `#/repair/${repair.id}` }) });
+  return deck({ act: act({ label: say("sign.back"), note: say("sign.back_note"), href: `#/repair/${repair.id}` }) });
+}
