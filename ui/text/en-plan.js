@@ -36,6 +36,7 @@ export const plan = {
   "plan.detail_caption": ({ n }, plural) => `, mm. Cover is what is left after ${plural(n, { one: "one error", other: `${n} errors` })}.`,
   "plan.until": "Until the test push. A go is given there, and again just before joining.",
   "plan.no_time_yet": "Waits for resin, air and pipe temperatures.",
+  "plan.no_time": "It can’t be computed as long as this stands against the plan.",
   "plan.where": "Where",
   "plan.from": "from {node}",
   "plan.brought": "Brought in by",
