@@ -6,7 +6,8 @@ import { say } from "./text/say.js";
 /**
  * Returns { fields, problems } of a form's controls. A control is { name, value, type, checked, disabled, label, dataset };
  * `data-as` is number (times `data-steps`, to a whole wire step), yes (true or false), list, number-list, json, time (a local time with
- * `data-offset` minutes, to a moment), or text. A name with dots is a path. An empty field is left out: what is missing is for the core to say.
+ * `data-offset` minutes, to a moment), or text. A name with dots is a path. An empty field is left out,
+ * unless it says that it is needed: then what is missing is said here.
  */
 export function readForm(controls) {
   const fields = {};
@@ -21,9 +22,9 @@ export function readForm(controls) {
   return { fields, problems };
 }
 
-function read({ value, label, dataset: { as, steps = "1", min, max, spanned, offset = "0" } }) {
+function read({ value, label, dataset: { as, steps = "1", min, max, spanned, offset = "0", needed } }) {
   const text = value.trim();
-  if (text === "") return {};
+  if (text === "") return needed === "yes" ? { problem: say("problem.missing", { label }) } : {};
   if (as === "yes") return { value: text === "yes" };
   if (as === "number-list") return { value: Number(text) };
   if (as === "json") return { value: JSON.parse(text) };
@@ -45,10 +46,22 @@ function put(fields, name, value, list) {
   else at[last] = value;
 }
 
-/** Returns `base` completed with `more`, path by path; what stands in `more` wins. */
-export const merged = (base, more) => Object.entries(more).reduce((all, [key, value]) => ({
-  ...all, [key]: plain(value) && plain(all[key]) ? merged(all[key], value) : value,
-}), base);
+/**
+ * Returns `base` completed with `more`, path by path; what stands in `more` wins. A list is replaced as a whole, but by keys
+ * such as `#3` one place of it is completed.
+ */
+export const merged = (base, more) => Object.entries(more).reduce((all, [key, value]) => ({ ...all, [key]: both(all[key], value) }), base);
+
+function both(old, value) {
+  if (Array.isArray(old) && plain(value)) return old.map((one, i) => (value[`#${i}`] === undefined ? one : merged(one, value[`#${i}`])));
+  return plain(value) && plain(old) ? merged(old, value) : value;
+}
+
+/** Returns `value` without the empty places of its lists. */
+export function tidied(value) {
+  if (Array.isArray(value)) return value.filter((one) => one !== undefined && one !== null && !(plain(one) && Object.keys(one).length === 0)).map(tidied);
+  return plain(value) ? Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, tidied(inner)])) : value;
+}
 
 const plain = (value) => typeof value === "object" && value !== null && !Array.isArray(value);
 
@@ -70,5 +83,5 @@ function base64(bytes) {
 /** Returns a form's controls as plain data, each with the words of its label. */
 export const controlsOf = (form) => [...form.elements].map((control) => ({
   id: control.id, name: control.name, value: control.value ?? "", type: control.type, checked: control.checked, disabled: control.disabled,
-  dataset: control.dataset, label: control.labels?.[0]?.firstChild?.textContent.trim() ?? control.name,
+  dataset: control.dataset, label: control.dataset.called ?? control.labels?.[0]?.firstChild?.textContent.trim() ?? control.name,
 }));

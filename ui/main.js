@@ -8,7 +8,7 @@ import { createLight } from "./device/light.js";
 import { createPosition } from "./device/position.js";
 import { createWake } from "./device/wake.js";
 import { saveFile } from "./device/save.js";
-import { chosenFile, controlsOf, merged, readForm } from "./form.js";
+import { chosenFile, controlsOf, merged, readForm, tidied } from "./form.js";
 import { patch } from "./patch.js";
 import { banner } from "./parts/banner.js";
 import { html } from "./html.js";
@@ -50,10 +50,19 @@ function show() {
   const ready = !asks || store.state.answer !== null;
   const shown = ready ? screen : SCREENS.opening.screen;
   const view = { ...store.state.answer, params, now: store.now(), light: light.now(), person: localStorage.getItem("mendline.person"), drafts: store.state.drafts, problems: store.state.problems, error: store.state.error, came };
-  patch(root, html`${banner(store.state)}${shown.render(view)}`);
-  document.title = `${shown.title(view)} · ${say("app.name")}`;
+  const { title, body } = drawnOf(shown, view);
+  patch(root, html`${banner(store.state)}${body}`);
+  document.title = `${title} · ${say("app.name")}`;
   if (ready && arriving) arrived();
   focusNew();
+}
+
+// A screen with a fault must not take the clocks and the way back with it.
+function drawnOf(screen, view) {
+  try { return { title: screen.title(view), body: screen.render(view) }; } catch (problem) {
+    console.error(problem);
+    return { title: SCREENS.broken.screen.title(view), body: SCREENS.broken.screen.render(view) };
+  }
 }
 
 // On arrival the heading takes the focus, so that a reader begins there.
@@ -115,7 +124,8 @@ async function send(request, { then, form } = {}) {
 async function submit(form) {
   const { fields, problems } = readForm(controlsOf(form));
   if (problems.length > 0) return store.fault(problems);
-  const request = merged(JSON.parse(form.dataset.request), fields);
+  const whole = merged(JSON.parse(form.dataset.request), fields);
+  const request = form.dataset.tidy ? tidied(whole) : whole;
   if (form.dataset.live) { asked[form.id] = fields; return look(); }
   if (!form.querySelector("input[type=file]")) return send(request, { then: form.dataset.then, form: form.id });
   const file = await chosenFile(form);

@@ -8,7 +8,7 @@ const ROUTES = [
   { name: "intake", path: /^\/intake$/, params: [] },
   { name: "by_hand", path: /^\/by-hand$/, params: [] },
   { name: "search", path: /^\/search$/, params: [] },
-  { name: "shelf", path: /^\/shelf(?:\/([a-z]+)(?:\/([^/]+))?)?$/, params: ["kind", "id"] },
+  { name: "shelf", path: /^\/shelf(?:\/([a-z]+)(?:\/([^/]+)(?:\/([^/]+))?)?)?$/, params: ["kind", "id", "task"] },
   { name: "people", path: /^\/people$/, params: [] },
   { name: "check", path: /^\/check$/, params: [] },
   { name: "help", path: /^\/help$/, params: [] },
@@ -16,10 +16,15 @@ const ROUTES = [
 
 /** Returns the route of a location hash, or the route "lost" with the path that nothing stands behind. */
 export function route(hash) {
-  const path = decodeURI(hash.replace(/^#/, ""));
+  const path = hash.replace(/^#/, "");
   for (const { name, path: shape, params } of ROUTES) {
     const found = shape.exec(path);
-    if (found) return { name, params: Object.fromEntries(params.map((param, i) => [param, found[i + 1]])) };
+    if (found) return { name, params: Object.fromEntries(params.map((param, i) => [param, read(found[i + 1])])) };
   }
-  return { name: "lost", params: { path } };
+  return { name: "lost", params: { path: read(path) } };
+}
+
+// An id may hold any letter, a slash too. What can't be read stays as it is.
+function read(text) {
+  try { return text === undefined ? undefined : decodeURIComponent(text); } catch { return text; }
 }

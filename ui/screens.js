@@ -1,6 +1,7 @@
 // By route: the screen, what it asks the core for, and whether a clock runs on it (`live`).
 
 import * as check from "./screens/check.js";
+import * as broken from "./screens/broken.js";
 import * as byHand from "./screens/by-hand.js";
 import * as help from "./screens/help.js";
 import * as intake from "./screens/intake.js";
@@ -28,4 +29,5 @@ export const SCREENS = {
   help: { screen: help, asks: () => ({ do: "rules" }) },
   opening: { screen: opening },
   lost: { screen: lost },
+  broken: { screen: broken },
 };

@@ -13,8 +13,11 @@ export const action = ({ href, form, does, then, kind, inside, more = "" }) => {
   return html`<button type="${form ? "submit" : "button"}" ${attr("class", kind)} ${attr("form", form)} ${ask} ${more}>${inside}</button>`;
 };
 
-/** Returns a form that sends the request `does`, completed with what its fields hold. `live` only asks, and at every change. */
-export const form = ({ id, does, then, kind, live, inside }) =>
-  html`<form id="${id}" ${attr("class", kind)} ${request(does, then)} ${live && html`data-live="yes"`} novalidate autocomplete="off">${inside}</form>`;
+/**
+ * Returns a form that sends the request `does`, completed with what its fields hold. `live` only asks, and at every
+ * change. `tidy` leaves out rows that were emptied.
+ */
+export const form = ({ id, does, then, kind, live, tidy, inside }) =>
+  html`<form id="${id}" ${attr("class", kind)} ${request(does, then)} ${live && html`data-live="yes"`} ${tidy && html`data-tidy="yes"`} novalidate autocomplete="off">${inside}</form>`;
 
 const request = (does, then) => html`data-request="${JSON.stringify(does)}" ${attr("data-then", then)}`;

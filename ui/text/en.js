@@ -4,6 +4,7 @@ import { office } from "./en-office.js";
 import { plan } from "./en-plan.js";
 import { repair } from "./en-repair.js";
 import { record } from "./en-record.js";
+import { shelf } from "./en-shelf.js";
 import { rules } from "./en-rules.js";
 
 export const en = {
@@ -14,6 +15,7 @@ export const en = {
     ...plan,
     ...record,
     ...rules,
+    ...shelf,
     "app.name": "Mendline",
     "app.loading": "Opening",
     "rehearsal.word": "REHEARSAL",
@@ -105,6 +107,8 @@ export const en = {
     "place.stuck": "Stuck",
     "chain.head": "head",
     "today.title": "Today",
+    "broken.title": "This screen can’t be drawn",
+    "broken.text": "A fault of the program. What is recorded is safe, and the other screens are there.",
     "lost.title": "Nothing here",
     "lost.text": "No screen stands behind {path}.",
     "lost.back": "Back to today",

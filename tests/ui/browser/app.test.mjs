@@ -6,9 +6,10 @@ import { inChromium } from "./kit.mjs";
 
 const AT = Date.UTC(2026, 9, 14, 9, 24);
 const asked = [];
+const NOTHING = { kind: "today", mixed: [], holding: [], curing: [], underway: [], next: [], taken: [], review: [], done: [], damaged: [], owner: "", crew: "", who: null };
 const chromium = inChromium();
 const { skip } = chromium;
-const answer = (envelope) => { asked.push(envelope); return { id: envelope.id, now: { at_ms: AT, offset_min: 120 }, ok: { today: { holding: [], curing: [], next: [], signature: [] } } }; };
+const answer = (envelope) => { asked.push(envelope); return { id: envelope.id, now: { at_ms: AT, offset_min: 120 }, ok: NOTHING }; };
 chromium.answer = answer;
 
 test("it starts at today, asks once with an id of its own, and the heading has the focus", { skip }, async () => {
@@ -52,4 +53,14 @@ test("the position goes with a request when it is there, and its absence says wh
   assert.ok(asked.every(({ position }) => position.kind === "absent" || position.lat_e7 === 593_325_800), "a tap never waits for a position");
   assert.equal(asked[0].position.kind, "absent");
   await known.close();
+});
+
+test("a screen that can't be drawn says so, and the way back is there", { skip }, async () => {
+  chromium.answer = (envelope) => ({ ...answer(envelope), ok: envelope.request.do === "today" ? NOTHING : { kind: "shelf" } });
+  const { page, close } = await chromium.open("#/shelf");
+  await page.getByRole("heading", { level: 1, name: "This screen can’t be drawn" }).waitFor();
+  await page.getByRole("link", { name: "Back to today" }).click();
+  await page.getByRole("heading", { level: 1, name: /Today/ }).waitFor();
+  chromium.answer = answer;
+  await close(["TypeError"]);
 });
