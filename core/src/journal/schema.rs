@@ -16,10 +16,10 @@ const REGISTER: &str = include_str!("schema/0002_register.sql");
 /// The form that this program writes.
 pub(super) const KNOWN: i64 = STEPS.len() as i64;
 
-/// Returns the form of the file, 0 for an empty one, without writing anything.
+/// Returns the form of the file, 0 for an empty one, without writing anything; inside a transaction.
 ///
 /// Errors: `NotADatabase` for another program's file; `Newer` for a form that this program doesn't know.
-pub(super) fn form(connection: &Connection, path: &str) -> Result<i64, Fault> {
+fn form(connection: &Connection, path: &str) -> Result<i64, Fault> {
     let application: i64 = connection.pragma_query_value(None, "application_id", |row| row.get(0))?;
     let found: i64 = connection.pragma_query_value(None, "user_version", |row| row.get(0))?;
     let tables: i64 = connection.query_row("SELECT count(*) FROM sqlite_schema", [], |row| row.get(0))?;
@@ -31,9 +31,16 @@ pub(super) fn form(connection: &Connection, path: &str) -> Result<i64, Fault> {
     }
 }
 
+/// Returns the form as it was at one moment, outside a transaction.
+///
+/// What is read one after the other could be half before and half after another program makes the file, and look foreign.
+pub(super) fn form_at_once(connection: &Connection, path: &str) -> Result<i64, Fault> {
+    form(&*connection.unchecked_transaction()?, path)
+}
+
 /// Takes the steps that the file lacks, all in one transaction, and makes a register that was dropped, empty. Another program may have taken them meanwhile.
 pub(super) fn bring_up(connection: &mut Connection, path: &str) -> Result<(), Fault> {
-    if form(connection, path)? == KNOWN && has_register(connection)? {
+    if form_at_once(connection, path)? == KNOWN && has_register(connection)? {
         return Ok(());
     }
     let transaction = connection.transaction_with_behavior(TransactionBehavior::Immediate)?;

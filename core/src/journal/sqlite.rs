@@ -13,6 +13,9 @@ use crate::register::store;
 /// How long a write waits for another program's write.
 const PATIENCE: Duration = Duration::from_secs(5);
 
+/// How long to wait before the file is tried again where SQLite does not wait itself.
+const PAUSE: Duration = Duration::from_millis(20);
+
 /// A journal file. Several may be open on the same file: one writes at a time, all read.
 #[derive(Debug)]
 pub struct Sqlite {
@@ -47,10 +50,10 @@ impl Sqlite {
         let mut connection = Connection::open_with_flags(path, flags | OpenFlags::SQLITE_OPEN_NO_MUTEX)?;
         connection.busy_timeout(PATIENCE)?;
         connection.set_db_config(DbConfig::SQLITE_DBCONFIG_DEFENSIVE, true)?;
-        let form = schema::form(&connection, &name).map_err(not_ours)?;
+        let form = schema::form_at_once(&connection, &name).map_err(not_ours)?;
         prepare(&connection)?;
         if !connection.is_readonly("main")? {
-            connection.pragma_update_and_check(None, "journal_mode", "WAL", |_| Ok(()))?;
+            write_ahead(&connection)?;
             schema::bring_up(&mut connection, &name)?;
         } else if form != schema::KNOWN {
             return Err(Fault::ReadOnly);
@@ -65,6 +68,19 @@ impl Sqlite {
     pub(crate) fn connection_mut(&mut self) -> &mut Connection {
         &mut self.connection
     }
+}
+
+/// Switches to a write-ahead log. SQLite does not wait for another program here, whatever the busy timeout says.
+///
+/// Source: observed, by the test that lets many programs create the same file at once.
+fn write_ahead(connection: &Connection) -> Result<(), Fault> {
+    for _ in 0..PATIENCE.as_millis() / PAUSE.as_millis() {
+        match connection.pragma_update_and_check(None, "journal_mode", "WAL", |_| Ok(())).map_err(Fault::from) {
+            Err(Fault::Locked) => std::thread::sleep(PAUSE),
+            outcome => return outcome,
+        }
+    }
+    Err(Fault::Locked)
 }
 
 fn prepare(connection: &Connection) -> Result<(), Fault> {
