@@ -1,5 +1,6 @@
 //! The certificate as a reader gets it: judged by other people's PDF tools and by its own display list.
 
+mod fields;
 mod hostile;
 mod pages;
 mod pdf;

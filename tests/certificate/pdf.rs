@@ -116,7 +116,7 @@ fn poppler_reads_title_pages_and_tags() {
         assert_eq!(value("Pages:"), pages.to_string());
         assert_eq!(
             [value("Tagged:"), value("JavaScript:"), value("Encrypted:"), value("Form:")],
-            ["yes", "no", "no", "none"]
+            ["yes", "no", "no", "AcroForm"]
         );
         assert_eq!(value("PDF version:"), "1.7");
     }

@@ -49,6 +49,7 @@ fn walk(file: &Document, element: &Object, parent: ObjectId, found: &mut Vec<(Ob
     for kid in kids.as_array().unwrap() {
         match kid {
             Object::Integer(number) => found.push((element.get(b"Pg").unwrap().as_reference().unwrap(), *number)),
+            Object::Dictionary(reference) if reference.has_type(b"OBJR") => {}
             Object::Dictionary(reference) => found.push((
                 reference.get(b"Pg").unwrap().as_reference().unwrap(),
                 reference.get(b"MCID").unwrap().as_i64().unwrap(),
@@ -83,7 +84,8 @@ fn the_parent_tree_leads_back_to_the_element() {
     let root = dictionary(&file, file.catalog().unwrap().get(b"StructTreeRoot").unwrap());
     let numbers = dictionary(&file, root.get(b"ParentTree").unwrap()).get(b"Nums").unwrap().as_array().unwrap();
     let parents: BTreeMap<i64, &Vec<Object>> =
-        numbers.chunks(2).map(|pair| (pair[0].as_i64().unwrap(), pair[1].as_array().unwrap())).collect();
+        // An array belongs to a page, a single element to a field.
+        numbers.chunks(2).filter_map(|pair| Some((pair[0].as_i64().unwrap(), pair[1].as_array().ok()?))).collect();
     for page in file.get_pages().into_values() {
         let key = file.get_dictionary(page).unwrap().get(b"StructParents").unwrap().as_i64().unwrap();
         let owners = parents[&key];

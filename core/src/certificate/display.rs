@@ -14,15 +14,22 @@ pub struct Document {
     pub elements: Vec<Element>,
     /// Headings for the outline, in order.
     pub bookmarks: Vec<Bookmark>,
-    /// Where each person signs, in the order of the content: room for a signature field.
+    /// Where a key may sign.
     pub signatures: Vec<SignaturePlace>,
 }
 
-/// The room above a line that is signed on.
+/// The names of the signature fields, in the order of the content's signatures: whoever signs after these has no field.
+pub const SIGNATURE_FIELDS: [&str; 2] = ["technician", "foreman"];
+
+/// The room above a line that is signed on: a field, for the drawn line and for what the key adds.
 #[derive(Clone, Debug)]
 pub struct SignaturePlace {
+    /// One of [`SIGNATURE_FIELDS`].
+    pub name: &'static str,
     /// Counted from 0.
     pub page: usize,
+    /// The place of its element in [`Document::elements`].
+    pub element: usize,
     pub left: f64,
     pub top: f64,
     pub width: f64,
@@ -76,6 +83,8 @@ pub enum Role {
     Th,
     Td,
     Figure,
+    /// A field; it holds no marks.
+    Form,
     Sect,
 }
 

@@ -17,6 +17,7 @@ pub mod photo_copy;
 
 pub use content::Content;
 pub use derive::{ChainFacts, derive};
+pub use display::SIGNATURE_FIELDS;
 
 /// Why no PDF could be made.
 #[derive(Debug, thiserror::Error)]

@@ -1,11 +1,13 @@
 //! The display list as a PDF file: tagged, archivable, the same bytes for the same pages.
 //!
 //! - [`ink`]: marks to page operators · [`structure`]: the tree of what they mean.
+//! - [`form`]: the empty signature fields.
 //! - [`archive`]: metadata, output intent, outline · [`srgb`]: the colour profile.
 //!
-//! The file is written to be PDF/A-3a and PDF/UA-1. It is not encrypted and holds no link, script or attachment.
+//! The file is written to be PDF/A-3a and PDF/UA-1. It is not encrypted and holds no link, no script.
 
 mod archive;
+mod form;
 mod ink;
 mod srgb;
 mod structure;
@@ -50,9 +52,20 @@ pub fn write(content: &Content, document: &Document, fonts: &Fonts) -> Result<Ve
     if let Some(warning) = warnings.first() {
         return Err(fault(warning.msg.clone()));
     }
-    structure::add(&mut file, document, &tagged).map_err(|error| fault(error.to_string()))?;
-    archive::add(&mut file, content, document).map_err(|error| fault(error.to_string()))?;
+    finish(&mut file, content, document, &tagged).map_err(|error| fault(error.to_string()))?;
     save(file)
+}
+
+/// Adds what the writer of pages knows nothing of.
+fn finish(
+    file: &mut lopdf::Document,
+    content: &Content,
+    document: &Document,
+    tagged: &[ink::Marked],
+) -> Result<(), lopdf::Error> {
+    archive::add(file, content, document)?;
+    let widgets = form::add(file, document)?;
+    structure::add(file, document, tagged, &widgets)
 }
 
 fn fault(what: String) -> CertificateError {

@@ -129,11 +129,12 @@ impl<'a> Sheet<'a> {
         self.bookmarks.push(Bookmark { title: title.to_string(), page: self.page });
     }
 
-    /// Notes the room for a signature.
-    pub fn signature(&mut self, area: Area) {
-        let page = self.page;
+    /// Notes the room for a signature, as a field of that name.
+    pub fn signature(&mut self, name: &'static str, area: Area) {
+        let (page, element) = (self.page, self.elements.len());
         let (width, height) = (area.width(), area.height());
-        self.signatures.push(SignaturePlace { page, left: area.left, top: area.top, width, height });
+        self.elements.push(Element { role: Role::Form, parent: self.open.last().copied(), alt: None });
+        self.signatures.push(SignaturePlace { name, page, element, left: area.left, top: area.top, width, height });
     }
 
     // Structure.

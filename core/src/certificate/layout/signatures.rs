@@ -1,15 +1,19 @@
 //! Who signs: the drawn line, name, role, instant, device, and what the name is put to.
+//!
+//! Where a key will sign, the drawn line is left to the field: it appears with the signature and not before.
 
 use super::grid::{self, BODY, HEADING, SMALL, rule};
 use super::labels::Area;
 use super::page_one::{Cut, fitted};
 use super::sheet::Sheet;
 use super::wording;
-use crate::certificate::content::{Kind, Known, Signature};
-use crate::certificate::display::{Pen, Role};
+use crate::certificate::content::{Kind, Known, Seal, Signature};
+use crate::certificate::display::{Pen, Role, SIGNATURE_FIELDS};
 
 /// From the heading to the line that is signed on.
 const LINE_DROP: f64 = 10.4;
+/// Above that line: the drawn line, and what the key adds.
+const ROOM: f64 = 8.4;
 const NAME_STEP: f64 = 3.8;
 const STEP: f64 = 3.6;
 const GUTTER: f64 = 4.0;
@@ -35,7 +39,12 @@ pub fn set(sheet: &mut Sheet, most: usize, cut: &mut Cut) {
         let x = grid::LEFT + index as f64 * (width + GUTTER);
         sheet.y = y + LINE_DROP;
         let below = Below::of(sheet, signature, (width, most), cut);
-        sheet.element(Role::Sect, |sheet| one(sheet, signature, &below, (x, width)));
+        sheet.element(Role::Sect, |sheet| {
+            if let Some(field) = SIGNATURE_FIELDS.get(index) {
+                sheet.signature(field, Area::new(x, sheet.y - ROOM, x + width, sheet.y));
+            }
+            one(sheet, signature, &below, (x, width));
+        });
     }
 }
 
@@ -89,8 +98,8 @@ fn facts(sheet: &Sheet, signature: &Signature) -> String {
 
 fn one(sheet: &mut Sheet, signature: &Signature, below: &Below, (x, width): (f64, f64)) {
     let base = sheet.y;
-    sheet.signature(Area::new(x, base - 8.4, x + width, base));
-    if let Known::Known(signed) = &signature.signed
+    if sheet.content.seal == Seal::None
+        && let Known::Known(signed) = &signature.signed
         && let Some(strokes) = &signed.strokes
     {
         let area = Area::new(x + 4.0, base - 7.6, x + (width - 4.0).min(58.0), base + 1.0);
@@ -99,7 +108,7 @@ fn one(sheet: &mut Sheet, signature: &Signature, below: &Below, (x, width): (f64
     sheet.line((x, base), (x + width, base), Pen::black(0.25));
     sheet.element(Role::P, |sheet| {
         if sheet.is(Kind::Rehearsal) {
-            sheet.text(x + width, base - 1.6, "PRACTICE", BODY.bold().right());
+            sheet.text(x + width, base + NAME_STEP, "PRACTICE", BODY.bold().right());
         }
         sheet.lines(x, &below.name, BODY.bold(), NAME_STEP);
         sheet.lines(x, &below.facts, SMALL, STEP);

@@ -213,6 +213,7 @@ pub fn role_name(role: Role) -> &'static str {
         Role::Th => "TH",
         Role::Td => "TD",
         Role::Figure => "Figure",
+        Role::Form => "Form",
         Role::Sect => "Sect",
     }
 }

@@ -1,20 +1,27 @@
 //! The structure tree: what each marked sequence is, in reading order (ISO 32000-1, 14.7 and 14.8).
 
 use super::archive::{catalog, text_string};
+use super::form::Widget;
 use super::ink::{Marked, role_name};
 use crate::certificate::display::{Document, Element, Role};
 use lopdf::{Dictionary, Object, ObjectId, dictionary};
 
-/// Adds the tree over `tagged`: for each page, the elements of its marked sequences.
+/// Adds the tree over `tagged`, for each page the elements of its marked sequences, and over the fields.
 ///
 /// Errors: if the file is not built as expected.
-pub fn add(file: &mut lopdf::Document, document: &Document, tagged: &[Marked]) -> Result<(), lopdf::Error> {
+pub fn add(
+    file: &mut lopdf::Document,
+    document: &Document,
+    tagged: &[Marked],
+    widgets: &[Widget],
+) -> Result<(), lopdf::Error> {
     let pages: Vec<ObjectId> = file.get_pages().into_values().collect();
     let root = file.new_object_id();
     let whole = file.new_object_id();
     let ids: Vec<ObjectId> = document.elements.iter().map(|_| file.new_object_id()).collect();
     let mut tree = Tree { children: vec![Vec::new(); ids.len()], top: Vec::new(), ids, pages };
     tree.gather(document, tagged);
+    tree.hold(widgets);
     for (index, element) in document.elements.iter().enumerate() {
         let parent = element.parent.map_or(whole, |parent| tree.ids[parent]);
         let dictionary = tree.element(index, element, parent);
@@ -28,13 +35,17 @@ pub fn add(file: &mut lopdf::Document, document: &Document, tagged: &[Marked]) -
         dictionary.set("StructParents", page as i64);
         dictionary.set("Tabs", "S");
     }
+    for (key, widget) in (tagged.len() as i64..).zip(widgets) {
+        numbers.extend([Object::Integer(key), tree.ids[widget.element].into()]);
+        file.get_object_mut(widget.id)?.as_dict_mut()?.set("StructParent", key);
+    }
     let parents = file.add_object(dictionary! { "Nums" => numbers });
     file.set_object(whole, dictionary! { "Type" => "StructElem", "S" => "Document", "P" => root, "K" => tree.top });
     file.set_object(
         root,
         dictionary! {
             "Type" => "StructTreeRoot", "K" => vec![Object::Reference(whole)],
-            "ParentTree" => parents, "ParentTreeNextKey" => tagged.len() as i64,
+            "ParentTree" => parents, "ParentTreeNextKey" => (tagged.len() + widgets.len()) as i64,
         },
     );
     let catalog = catalog(file)?;
@@ -48,6 +59,7 @@ pub fn add(file: &mut lopdf::Document, document: &Document, tagged: &[Marked]) -
 enum Child {
     Element(usize),
     Sequence { page: usize, number: usize },
+    Widget { page: usize, id: ObjectId },
 }
 
 struct Tree {
@@ -74,6 +86,13 @@ impl Tree {
         self.sort(document);
     }
 
+    /// Gives every field to its element.
+    fn hold(&mut self, widgets: &[Widget]) {
+        for widget in widgets {
+            self.children[widget.element].push(Child::Widget { page: widget.page, id: widget.id });
+        }
+    }
+
     fn hang(&mut self, document: &Document, element: usize, hung: &mut [bool]) {
         if std::mem::replace(&mut hung[element], true) {
             return;
@@ -90,7 +109,7 @@ impl Tree {
             if children.iter().all(|child| matches!(child, Child::Element(_))) {
                 children.sort_by_key(|child| match child {
                     Child::Element(index) => *index,
-                    Child::Sequence { .. } => 0,
+                    Child::Sequence { .. } | Child::Widget { .. } => 0,
                 });
             }
         }
@@ -100,7 +119,7 @@ impl Tree {
 
     fn element(&self, index: usize, element: &Element, parent: ObjectId) -> Dictionary {
         let home = self.children[index].iter().find_map(|child| match child {
-            Child::Sequence { page, .. } => Some(*page),
+            Child::Sequence { page, .. } | Child::Widget { page, .. } => Some(*page),
             Child::Element(_) => None,
         });
         let mut dictionary = dictionary! { "Type" => "StructElem", "S" => role_name(element.role), "P" => parent };
@@ -126,6 +145,9 @@ impl Tree {
             Child::Sequence { page, number } if Some(page) == home => Object::Integer(number as i64),
             Child::Sequence { page, number } => {
                 dictionary! { "Type" => "MCR", "Pg" => self.pages[page], "MCID" => number as i64 }.into()
+            }
+            Child::Widget { page, id } => {
+                dictionary! { "Type" => "OBJR", "Pg" => self.pages[page], "Obj" => id }.into()
             }
         }
     }
