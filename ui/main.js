@@ -5,6 +5,7 @@ import { createAnnouncer } from "./device/announce.js";
 import { createBattery } from "./device/battery.js";
 import { createCues } from "./device/cue.js";
 import { createLight } from "./device/light.js";
+import { createPhotos } from "./device/photos.js";
 import { createPosition } from "./device/position.js";
 import { createWake } from "./device/wake.js";
 import { saveFile } from "./device/save.js";
@@ -41,6 +42,8 @@ const store = createStore({
   facts: () => ({ person: localStorage.getItem("mendline.person"), position: position.fact(), battery_pct: battery.percent() }),
 });
 
+const fetchPhotos = createPhotos(root, async (sha256) => (await ask({ id: crypto.randomUUID(), request: { do: "photo", sha256 } })).ok);
+
 let arriving = true;
 let drawn = { second: null, wall: Date.now(), since: monotonic(), looked: 0 };
 
@@ -53,6 +56,7 @@ function show() {
   const { title, body } = drawnOf(shown, view);
   patch(root, html`${banner(store.state)}${body}`);
   document.title = `${title} · ${say("app.name")}`;
+  fetchPhotos();
   if (ready && arriving) arrived();
   focusNew();
 }
@@ -191,6 +195,8 @@ function jump(id) {
   to?.scrollIntoView({ block: "center" });
   to?.focus({ preventScroll: true });
 }
+
+root.addEventListener("toggle", fetchPhotos, true);
 
 root.addEventListener("input", (event) => keepTyped(event.target));
 

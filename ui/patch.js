@@ -31,7 +31,7 @@ const alike = (a, b) => a.nodeType === b.nodeType && a.nodeName === b.nodeName &
 const key = (node) => (node.nodeType === 1 ? node.getAttribute("data-key") ?? node.id : "");
 
 // Attributes that the page itself changes while it is shown: a new text does not take them back.
-const OWNED = { DIALOG: ["style", "open"], DETAILS: ["style", "open"], BUTTON: ["style", "data-held"] };
+const OWNED = { DIALOG: ["style", "open"], DETAILS: ["style", "open"], BUTTON: ["style", "data-held"], IMG: ["style", "src"] };
 
 function patchAttributes(old, fresh) {
   const owned = OWNED[old.nodeName] ?? ["style"];

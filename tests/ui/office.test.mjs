@@ -267,6 +267,32 @@ test("a drawn line is seen again after a new start, and is sent in thousandths o
   await close();
 });
 
+test("a value is corrected with its reason, and old and new stand in the review", { timeout: 60_000 }, async () => {
+  const { page, act, close } = await open(`#/repair/${ids.verification}/correct`);
+  await page.getByRole("link", { name: "Bare end, front 198 mm" }).click();
+  await page.fill("#corrected-value", "199");
+  await act.click();
+  await page.getByText("The reason is missing.").waitFor();
+  await page.fill("#correct-why", "Read at the wrong edge.");
+  await act.click();
+  await page.getByRole("link", { name: "Bare end, front 199 mm" }).waitFor();
+  await page.evaluate((to) => { location.hash = to; }, `#/repair/${ids.verification}/review`);
+  const row = page.locator("tr", { hasText: "Correction" });
+  assert.match(await row.innerText(), /Bare end, front: 198 mm 199 mm at \d\d:\d\d\. Read at the wrong edge\./);
+  await close();
+});
+
+test("a photo is fetched when somebody looks, and stays over every new drawing", { timeout: 60_000 }, async () => {
+  const { page, close } = await open(`#/repair/${ids.verification}/review`);
+  const photo = page.locator("img[data-photo]").first();
+  assert.equal(await photo.getAttribute("src"), null);
+  await page.locator("summary", { hasText: "Staging" }).click();
+  await page.waitForFunction(() => document.querySelector("details[open] img[data-photo]")?.naturalWidth > 0);
+  await page.waitForTimeout(1_300);
+  assert.match(await photo.getAttribute("src"), /^blob:/);
+  await close();
+});
+
 test("the first start leads from the invented examples to who is there, and back to today", { timeout: 60_000 }, async () => {
   const own = await serveMendline();
   const { page, act, close } = await open("#/", { viewport: SIZES[0], person: "", address: own.address });

@@ -60,7 +60,8 @@ export function answered(task) {
 // A label within a sentence begins small, unless it is a sign such as H₂S.
 const small = (label) => (/^[A-Z][a-z]/.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label);
 
-function shown({ label, shape }, value) {
+/** Returns a value of a field in a few words, with its unit. */
+export function shown({ label, shape }, value) {
   if (value === undefined || value === "") return "";
   if (shape.kind === "number") return `${small(label)} ${number(value / shape.per, shape.decimals)} ${shape.unit}`.trim();
   if (shape.kind === "choice") return shape.options.find(([key]) => key === value)?.[1] ?? value;

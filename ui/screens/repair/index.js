@@ -3,6 +3,7 @@
 import * as aside from "./aside.js";
 import * as between from "./between.js";
 import * as certificate from "./certificate.js";
+import * as correct from "./correct.js";
 import * as fillIn from "./fill-in.js";
 import * as go from "./go.js";
 import * as hold from "./hold.js";
@@ -21,7 +22,7 @@ import * as trouble from "./trouble.js";
 import * as verification from "./verification.js";
 
 const SIDE = {
-  stop, reading, review, sign, certificate, verify: verification,
+  stop, reading, review, correct, sign, certificate, verify: verification,
   lateral: laterals,
   rest,
   photo: aside.photo,

@@ -14,6 +14,7 @@ import { frame, tell, to } from "./frame.js";
 import { inTheWay } from "./gate.js";
 import { timeOf } from "./review/line.js";
 import { exceptions, decisionOf, waiveForm } from "./review/table.js";
+import { looked } from "./review/photos.js";
 import { twoSign } from "./review/signs.js";
 
 export const title = ({ review }) => say(review.off.length === 0 ? "review.nothing" : "review.title", { n: review.off.length, open: review.open });
@@ -24,7 +25,7 @@ export function render(view) {
   return frame(view, {
     title: title(view), top: head(view), mainKind: "review",
     main: html`${timeOf(view)}<div class="review-cols"><div>${review.doubtful && note({ lead: say("review.doubtful"), text: say("review.doubtful_text") })}
-      ${review.off.length > 0 ? exceptions(view) : html`<p class="lead">${say("review.nothing_text")}</p>`}${!done && otherwise(view)}${!done && rejecting(view)}</div>${twoSign(view)}</div>`,
+      ${review.off.length > 0 ? exceptions(view) : html`<p class="lead">${say("review.nothing_text")}</p>`}${looked(view)}${!done && otherwise(view)}${!done && rejecting(view)}</div>${twoSign(view)}</div>`,
     foot: done ? deck({ more: back(view), act: act({ label: say("review.signs"), note: say("review.signs_note"), href: to(view, "sign") }) }) : foot(view),
   });
 }
@@ -50,7 +51,7 @@ const REJECT = "reject-form";
 const rejecting = (view) => section({ id: "reject", title: say("review.reject"), inside: form({ id: REJECT, does: tell(view, { command: "judge", accept: false }), then: to(view), inside: html`
   ${lines({ id: "reject-why", name: "command.reasons", as: "list", label: say("review.reject_why"), value: view.drafts?.[REJECT]?.["command.reasons"] ?? "", rows: 2 })}<button type="submit" class="way"><b>${say("review.reject_act")}</b><small>${say("review.reject_note")}</small></button>` }) });
 
-const back = (view) => [small({ mark: "cross", label: say("review.back"), href: to(view) }), small({ mark: "note", label: say("deck.note"), href: to(view, "note") })];
+const back = (view) => [small({ mark: "cross", label: say("review.back"), href: to(view) }), view.repair.issued ? small({ mark: "note", label: say("done.issued"), href: to(view, "certificate") }) : small({ mark: "note", label: say("review.correct"), href: to(view, "correct") })];
 
 function foot(view) {
   const open = view.review.off.filter((one) => one.open);
