@@ -96,7 +96,8 @@ async function days(api, views) {
   await records(api, views, done.id);
   views.issued = await issued(done);
   views.today_done = await ask({ do: "today" });
-  views.valid = await checkedBy(api, Buffer.from((await ask({ do: "record", repair: done.id })).bytes, "base64"));
+  views.records.valid = Buffer.from((await ask({ do: "record", repair: done.id })).bytes, "base64");
+  views.valid = await checkedBy(api, views.records.valid);
 }
 
 // The foreman waives what stands in the way, and both sign.
@@ -112,13 +113,10 @@ async function issued(done) {
 
 const checkedBy = ({ ask }, bytes, name = "record.json") => ask({ do: "check_record", name, bytes: Buffer.from(bytes).toString("base64") });
 
+// A record as it was saved, changed by one letter, no record at all, and a rehearsal's: the bytes and what the check says.
 async function records(api, views, id) {
-  const { ask } = api;
-  const checked = (bytes, name) => checkedBy(api, bytes, name);
-  const text = async (repair) => Buffer.from((await ask({ do: "record", repair })).bytes, "base64").toString();
-  const record = await text(id);
-  views.unfinished = await checked(record);
-  views.changed = await checked(record.replace("Kettle Row", "Kettle Raw"));
-  views.no_record = await checked("not a record", NAME);
-  views.rehearsal = await checked(await text(views.rehearsed.id));
+  const bytesOf = async (repair) => Buffer.from((await api.ask({ do: "record", repair })).bytes, "base64");
+  const whole = await bytesOf(id);
+  views.records = { unfinished: whole, changed: Buffer.from(whole.toString().replace("Kettle Row", "Kettle Raw")), no_record: Buffer.from("not a record"), rehearsal: await bytesOf(views.rehearsed.id) };
+  for (const [key, bytes] of Object.entries(views.records)) views[key] = await checkedBy(api, bytes, key === "no_record" ? NAME : "record.json");
 }

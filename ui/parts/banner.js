@@ -15,7 +15,7 @@ export const banner = ({ unreachable, outbox, refusal, error, problems }) => {
     refusalNote(refusal),
     problemList(problems),
   ].filter(Boolean);
-  return rows.length > 0 ? html`<div class="banner" data-key="banner">${rows}</div>` : "";
+  return rows.length > 0 ? html`<section class="banner" data-key="banner" aria-label="${say("banner.label")}">${rows}</section>` : "";
 };
 
 const row = (key, title, text) => html`<div class="gate" data-key="${key}">${icon("open")}<p><b>${title}</b>${text && html`<small>${text}</small>`}</p></div>`;

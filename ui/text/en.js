@@ -77,6 +77,7 @@ export const en = {
     "problem.below": "{label}: at least {min}.",
     "problem.above": "{label}: at most {max}.",
     "refusal.way_out": "Way out:",
+    "banner.label": "Before anything else",
     "dialog.close": "Close",
     "unit.m": "{n} m",
     "unit.hour": "o’clock",

@@ -9,6 +9,7 @@ import { field, file, lines } from "../../parts/field.js";
 import { hold } from "../../parts/hold.js";
 import { note as bar } from "../../parts/note.js";
 import { readings } from "../../parts/readings.js";
+import { way } from "../../parts/way.js";
 import { say } from "../../text/say.js";
 import { agoOf, at, attempt, frame, tell, to } from "./frame.js";
 
@@ -27,7 +28,7 @@ export const photo = {
           ${file({ id: "photo-camera", name: "bytes", label: say("photo.camera"), accept: "image/*", camera: true })}
           ${file({ id: "photo-file", name: "bytes", label: say("photo.gallery"), accept: "image/*" })}`,
       })}<p class="soft">${say("photo.kept")}</p>
-      ${open.length > 0 && html`<h2 class="head-row">${say("photos.title")} <small>${say("photos.open", { n: open.length })}</small></h2><ul>${open.map(({ key, label }) => html`<li><a href="${to(view, `photo/${key}`)}">${label}</a></li>`)}</ul>`}`,
+      ${open.length > 0 && html`<h2 class="head-row">${say("photos.title")} <small>${say("photos.open", { n: open.length })}</small></h2>${open.map(({ key, label }) => way({ label, href: to(view, `photo/${key}`) }))}`}`,
       foot: deck({ act: act({ label: say("photo.act"), note: say("photo.act_note"), mark: "tick", form: "photo" }) }),
     });
   },

@@ -53,7 +53,7 @@ function asked(view, one) {
     title: title(), mainKind: "stack",
     main: html`${facts([{ label: one.label, value: text(one), note: at(view, one.when) }])}
       ${form({ id, then: to(view, "correct"), does: tell(view, { command: "correct", of: one.of }), inside: html`${fieldsOf({ view, task: { key: "corrected", fields: [{ ...one.field, key: "value", optional: false }] }, prefix: "command", drafts, aside: figure(one) })}
-        ${lines({ id: "correct-why", name: "command.reason", label: say("correct.why"), value: drafts["command.reason"] ?? "", rows: 2 })}` })}
+        ${lines({ id: "correct-why", name: "command.reason", label: say("correct.why"), value: drafts["command.reason"] ?? "", rows: 2, needed: true })}` })}
       ${note({ lead: say("correct.kept"), text: say("correct.kept_text") })}`,
     foot: deck({ act: act({ label: say("correct.act"), note: say("review.both_printed"), mark: "tick", form: id }) }),
   });
