@@ -7,5 +7,6 @@ mod check_values;
 mod door;
 mod inspection;
 mod rules_page;
+mod seal;
 mod serve;
 mod tidy;

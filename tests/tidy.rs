@@ -20,6 +20,8 @@ const ARROWS: &[(&str, &[&str])] = &[
     ("register", &["journal"]),
     ("view", &["units", "facts", "checks", "procedure", "shelf", "register"]),
     ("certificate", &["units", "facts", "checks", "procedure", "shelf", "maths", "geodesy"]),
+    // The visible block of a signature is set in the certificate's faces.
+    ("seal", &["facts", "certificate"]),
 ];
 
 /// What the pure parts must not know.

@@ -15,6 +15,7 @@
 //! - [`view`]: what each screen shows.
 //! - [`photos`]: original photos in files named by their hash.
 //! - [`register`]: lists and search beside the journal, rebuilt from it.
+//! - [`seal`]: keys, their certificates, and the signatures of a PDF: made and checked.
 
 pub mod certificate;
 pub mod checks;
@@ -28,6 +29,7 @@ pub mod maths;
 pub mod photos;
 pub mod procedure;
 pub mod register;
+pub mod seal;
 pub mod shelf;
 pub mod units;
 pub mod view;
