@@ -1,6 +1,7 @@
 // The screens of a repair and of the shelf as text, drawn from what the real core answers: well formed, in words of the catalogue.
 
 import assert from "node:assert/strict";
+import { execFileSync } from "node:child_process";
 import { after, before, test } from "node:test";
 import { serveMendline } from "./mendline.mjs";
 import { sound, words } from "./unit/kit.mjs";
@@ -41,6 +42,16 @@ async function story() {
   await done.tell({ command: "judge", accept: true, reasons: [] }, "varga");
   for (const person of ["ekdal", "varga"]) await done.tell({ command: "sign", name: "", statement: "I sign.", strokes: [LINE] }, person);
   await api.ask({ do: "issue", repair: done.id });
+  const rejected = await walked("verification", { number: "R-07" });
+  ids.rejected = rejected.id;
+  await rejected.tell({ command: "judge", accept: false, reasons: ["The upstream edge stands off."] }, "varga");
+  const closed = await (await new Walk(api).open({ number: "R-08" })).plan();
+  ids.closed = closed.id;
+  await closed.tell({ command: "close_unrepaired", reason: "The line is dug up." }, "varga");
+  for (const id of [rejected.id, closed.id]) {
+    for (const person of ["ekdal", "varga"]) await api.ask({ do: "tell", repair: id, command: { command: "sign", name: "", statement: "I sign.", strokes: [LINE] } }, person);
+  }
+  await api.ask({ do: "issue", repair: rejected.id });
   const seen = { asset: HOSTILE, upstream: HOSTILE, downstream: "MH 2", street: HOSTILE, length_um: 38_400_000, height_um: 200_000, material: HOSTILE, words: HOSTILE, from_um: 7_120_000, to_um: 7_400_000 };
   const hostile = await api.ask({ do: "enter_by_hand", seen, contract: "QM-2026-31", number: "" });
   ids.hostile = hostile.repair.id;
@@ -65,7 +76,7 @@ const addresses = () => {
   const repairs = Object.values(ids).map((id) => `#/repair/${id}`);
   return ["#/", "#/intake", ...Array.from({ length: lines }, (_, i) => `#/intake/${file}/${i}`), "#/by-hand", "#/search", "#/people", "#/check", "#/help", "#/nowhere",
     ...repairs, `#/repair/${ids.taken}/plan`, `#/repair/${ids.planned}/plan`, `#/repair/${ids.hostile}/plan`,
-    ...["verification", "issued"].flatMap((name) => ["review", "sign", "certificate"].map((side) => `#/repair/${ids[name]}/${side}`)),
+    ...["verification", "issued", "rejected", "closed"].flatMap((name) => ["review", "sign", "certificate"].map((side) => `#/repair/${ids[name]}/${side}`)),
     "#/shelf", ...["contract", "resin", "patch", "packer", "instrument", "method", "person"].flatMap((kind) => [`#/shelf/${kind}`, `#/shelf/${kind}/new`]),
     "#/shelf/contract/QM-2026-31", "#/shelf/resin/Q30", "#/shelf/resin/K90", "#/shelf/packer/P-07", "#/shelf/method/MS-07", "#/shelf/method/MS-07/edges", "#/shelf/person/varga"];
 };
@@ -103,6 +114,21 @@ test("the pad is for the role that has not signed, and a typed name is no signat
   assert.doesNotMatch(String(technician.html), /canvas/);
   const { standing } = technician.view;
   assert.equal(standing, "complete");
+});
+
+test("a rejected patch and a defect not mended have a record with signatures and a number, and the paper says what it is", async () => {
+  const rejected = await drawn(`#/repair/${told.ids.rejected}`);
+  assert.match(words(rejected.html), /The record of this attempt/);
+  const closed = await drawn(`#/repair/${told.ids.closed}`);
+  assert.match(words(closed.html), /Issue the record/);
+  const record = await drawn(`#/repair/${told.ids.rejected}/certificate`);
+  assert.match(words(record.html), /Record: rejected.*not mended/);
+  for (const [id, says] of [[told.ids.rejected, /REJECTED/], [told.ids.closed, /UNREPAIRED/]]) {
+    const { bytes } = await api.ask({ do: "certificate", repair: id });
+    const text = execFileSync("pdftotext", ["-layout", "-", "-"], { input: Buffer.from(bytes, "base64"), encoding: "utf8" });
+    assert.match(text, says);
+    assert.match(text, /Tomas Ekdal/);
+  }
 });
 
 test("what the camera shows is drawn as it is typed", async () => {

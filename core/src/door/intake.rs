@@ -8,6 +8,7 @@ use super::{Request, Visit, with_writing};
 use crate::inspection::{self, ClockExtent, DefectExtent, Inspection, Observation, SameHour};
 use crate::journal::Hash;
 use crate::procedure::line::{Around, Defect, Lateral, Line, Node, Origin, Seen};
+use crate::procedure::plan::FromNode;
 use crate::shelf::ShelfEvent;
 use crate::shelf::state::Imported;
 use crate::units::Length;
@@ -173,6 +174,10 @@ pub fn line_and_defect(
             sha256: imported.sha256.clone(),
             date: inspection.date.map(|date| date.to_string()).unwrap_or_default(),
             lines: chosen.iter().map(|one| one.source_line).collect(),
+            counted_from: match inspection.direction {
+                Some(inspection::Direction::AgainstFlow) => FromNode::Downstream,
+                Some(inspection::Direction::WithFlow) | None => FromNode::Upstream,
+            },
         },
     };
     Ok((line(inspection)?, defect))

@@ -5,7 +5,7 @@ use serde::Serialize;
 use super::record::{RecordFile, entries_of};
 use super::told::{Flag, Told, flags, told};
 use crate::journal::{self, Damage, Entry, Fault, codec, heads_of};
-use crate::procedure::{Record, Repair, Standing, replay};
+use crate::procedure::{Ending, Record, Repair, replay};
 use crate::shelf::Role;
 
 /// What came of checking a record.
@@ -45,7 +45,7 @@ pub enum Look {
     Head,
     /// Number and rehearsal at the top of the file are those of the entries.
     Top,
-    /// The repair is complete, or closed without a patch.
+    /// The repair has come to an end, and its record has a number.
     Complete,
     /// Technician and foreman have drawn their line. A line alone proves nothing about who drew it.
     Signatures,
@@ -149,19 +149,18 @@ fn broken_at(entries: &[Entry], fault: &Fault) -> Option<usize> {
 
 fn stands_for(mut verdict: Verdict, repair: &Repair) -> Verdict {
     let issued = repair.issued.as_ref().map(|issued| issued.number.clone());
-    let unrepaired = repair.standing() == Standing::Unrepaired;
-    let complete = unrepaired || (repair.standing() == Standing::Complete && issued.is_some());
+    let ending = repair.ending().filter(|_| issued.is_some());
+    let complete = ending.is_some();
     let signed = |role| repair.signatures.iter().any(|signature| signature.role == role);
     verdict.look(Look::Complete, complete);
-    if !unrepaired {
-        verdict.look(Look::Signatures, signed(Role::Technician) && signed(Role::Foreman));
-    }
+    verdict.look(Look::Signatures, signed(Role::Technician) && signed(Role::Foreman));
     let whole = "Every entry follows from the one before; nothing was changed since it was written.";
-    let (finding, says) = match (repair.rehearsal, complete, unrepaired) {
-        (true, _, _) => (Finding::Rehearsal, format!("A rehearsal, not a record. {whole}")),
-        (_, true, true) => (Finding::Valid, format!("{whole} The repair was closed without a patch.")),
-        (_, true, false) => (Finding::Valid, format!("{whole} The record is complete.")),
-        (_, false, _) => (Finding::Changed, format!("{whole} But the repair is not complete, or not signed.")),
+    let (finding, says) = match (repair.rehearsal, ending) {
+        (true, _) => (Finding::Rehearsal, format!("A rehearsal, not a record. {whole}")),
+        (_, Some(Ending::Accepted)) => (Finding::Valid, format!("{whole} The record is complete.")),
+        (_, Some(Ending::Rejected)) => (Finding::Valid, format!("{whole} The record is of a patch that was rejected.")),
+        (_, Some(Ending::Unrepaired)) => (Finding::Valid, format!("{whole} The record is of a defect not mended.")),
+        (_, None) => (Finding::Changed, format!("{whole} But the repair is not complete, or not signed.")),
     };
     Verdict { finding, says, certificate: issued.unwrap_or_default(), ..verdict }
 }

@@ -47,6 +47,7 @@ pub fn apply(repair: Option<Repair>, event: &Event, facts: &Facts) -> Option<Rep
             clock_jumps: vec![],
             signatures: vec![],
             issued: None,
+            issued_before: vec![],
             closed: None,
             last_moment: facts.moment.clone(),
             last_device: facts.device.clone(),
@@ -69,7 +70,10 @@ fn change(repair: &mut Repair, event: &Event, facts: &Facts) {
             repair.contract = plan.contract.clone();
             repair.plan = Some((**plan).clone());
         }
-        Event::AttemptBegun { n, carried, test_push } => begin(repair, *n, carried, *test_push),
+        Event::AttemptBegun { n, carried, test_push } => {
+            reopen(repair);
+            begin(repair, *n, carried, *test_push);
+        }
         Event::Waived { rule, subject, values, reason, foreman } => repair.waivers.push(Waiver {
             at,
             attempt: n,
@@ -109,7 +113,10 @@ fn change(repair: &mut Repair, event: &Event, facts: &Facts) {
         Event::ClockSet { by_ms, restarted } => {
             repair.clock_jumps.push(ClockJump { at, by_ms: *by_ms, restarted: *restarted });
         }
-        Event::Unrepaired { reason } => repair.closed = Some(Closed { at, reason: reason.clone() }),
+        Event::Unrepaired { reason } => {
+            reopen(repair);
+            repair.closed = Some(Closed { at, reason: reason.clone() });
+        }
         Event::Signed { role, name, statement, strokes } => {
             repair.signatures.retain(|signature| signature.role != *role);
             repair.signatures.push(Signature {
@@ -132,6 +139,12 @@ fn change(repair: &mut Repair, event: &Event, facts: &Facts) {
             }
         }
     }
+}
+
+/// What was signed and issued is about what was known then: what comes after needs a record of its own.
+fn reopen(repair: &mut Repair) {
+    repair.signatures.clear();
+    repair.issued_before.extend(repair.issued.take());
 }
 
 fn begin(repair: &mut Repair, n: u32, carried: &[String], test_push: bool) {

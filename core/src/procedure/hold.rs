@@ -1,7 +1,7 @@
 //! The hold of an attempt, judged by the plan: the readings as the checks take them, and what they show.
 
 use super::plan::Plan;
-use super::repair::{Attempt, Stamp};
+use super::repair::{Attempt, Reading, Stamp};
 use super::rules::Broken;
 use super::times;
 use crate::checks::hold::{self, HoldTerms, Outlook};
@@ -29,7 +29,7 @@ pub struct HoldState {
 pub fn state(plan: &Plan, attempt: &Attempt) -> Option<HoldState> {
     let joined = attempt.joined.as_ref()?;
     let readings = line(attempt, &joined.moment)?;
-    let (coldest, coldest_at) = times::coldest_so_far(attempt)
+    let (coldest, coldest_at) = times::coldest_in_hold(attempt)
         .map_or((times::coldest(&plan.choice.temperatures), None), |(cold, at)| (cold, Some(at)));
     let asked = times::at_coldest(&plan.resin.hold, coldest);
     let outside_sheet = asked.as_ref().err().cloned();
@@ -38,11 +38,17 @@ pub fn state(plan: &Plan, attempt: &Attempt) -> Option<HoldState> {
     Some(HoldState { terms, readings, shown, coldest, coldest_at, outside_sheet })
 }
 
+/// Returns the readings up to the release: what is read of a packer that was let down holds nothing.
+pub fn held(attempt: &Attempt) -> &[Reading] {
+    let Some((released, _)) = &attempt.released else { return &attempt.readings };
+    let before = |reading: &&Reading| times::between(&reading.at.moment, &released.moment) >= 0;
+    &attempt.readings[..attempt.readings.iter().take_while(before).count()]
+}
+
 /// Returns how the hold stands now; `None` if the clock runs before the last reading.
 pub fn outlook(state: &HoldState, attempt: &Attempt, now: &Moment) -> Option<Outlook> {
     let joined = attempt.joined.as_ref()?;
-    let last =
-        attempt.readings.last().map(|reading| &reading.at).or(attempt.target.as_ref().map(|target| &target.at))?;
+    let last = held(attempt).last().map(|reading| &reading.at).or(attempt.target.as_ref().map(|target| &target.at))?;
     let restarted = times::restarted(&last.moment, now);
     let at = times::between(&joined.moment, now).max(state.readings.last().map_or(0, |reading| reading.at_ms));
     hold::outlook(&state.terms, &state.readings, at, restarted).ok()
@@ -73,7 +79,7 @@ fn terms(plan: &Plan, required: Span) -> HoldTerms {
 fn line(attempt: &Attempt, joined: &Moment) -> Option<Vec<hold::Reading>> {
     let target = attempt.target.as_ref()?;
     let pressures = std::iter::once((&target.at, target.gauge_pa))
-        .chain(attempt.readings.iter().map(|reading| (&reading.at, reading.gauge_pa)));
+        .chain(held(attempt).iter().map(|reading| (&reading.at, reading.gauge_pa)));
     let mut readings: Vec<hold::Reading> = Vec::new();
     let mut before: &Moment = &target.at.moment;
     let mut at_ms = 0;

@@ -4,6 +4,7 @@
 
 use serde::{Deserialize, Serialize};
 
+use super::plan::FromNode;
 use crate::units::Length;
 
 /// The pipe between two nodes.
@@ -111,6 +112,14 @@ pub enum Around {
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(tag = "kind", rename_all = "snake_case", deny_unknown_fields)]
 pub enum Origin {
-    Inspection { file: String, sha256: String, date: String, lines: Vec<u64> },
+    Inspection {
+        file: String,
+        sha256: String,
+        date: String,
+        lines: Vec<u64>,
+        /// The node where the camera's counter stood at zero.
+        #[serde(default)]
+        counted_from: FromNode,
+    },
     ByHand,
 }

@@ -23,7 +23,7 @@ pub use command::Command;
 pub use decide::{Decision, decide};
 pub use event::{Event, Record};
 pub use happening::Happening;
-pub use repair::{Attempt, Repair, Stamp, Standing};
+pub use repair::{Attempt, Ending, Repair, Stamp, Standing};
 pub use rules::{Kind, Refusal, Rule};
 pub use stage::{Outcome, Stage};
 

@@ -69,6 +69,9 @@ pub struct Repair {
     pub clock_jumps: Vec<ClockJump>,
     pub signatures: Vec<Signature>,
     pub issued: Option<Issued>,
+    /// Records that were issued before the repair went on, oldest first; each is superseded by the next.
+    #[serde(default)]
+    pub issued_before: Vec<Issued>,
     pub closed: Option<Closed>,
     /// The last moment that an entry saw, to notice a clock that was set.
     pub last_moment: Moment,
@@ -323,6 +326,17 @@ pub enum Standing {
     Unrepaired,
 }
 
+/// What a repair has come to, where a record of it can be signed.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Ending {
+    Accepted,
+    /// The last attempt was rejected; another may follow, under a record of its own.
+    Rejected,
+    /// Closed without a patch, or with a patch left in the pipe.
+    Unrepaired,
+}
+
 impl Repair {
     /// Returns the attempt that was begun last, ended or not.
     pub fn last_attempt(&self) -> Option<&Attempt> {
@@ -346,6 +360,16 @@ impl Repair {
             None => Standing::Planned,
             Some(attempt) if attempt.ended.is_none() => Standing::Underway,
             Some(_) => Standing::Between,
+        }
+    }
+
+    /// Returns what the repair has come to; `None` while there is nothing to sign.
+    pub fn ending(&self) -> Option<Ending> {
+        match (self.standing(), self.last_attempt().and_then(Attempt::outcome)) {
+            (Standing::Complete, _) => Some(Ending::Accepted),
+            (Standing::Unrepaired, _) | (Standing::Between, Some(Outcome::LeftInPipe)) => Some(Ending::Unrepaired),
+            (Standing::Between, Some(Outcome::Rejected)) => Some(Ending::Rejected),
+            (Standing::Planned | Standing::Underway | Standing::Between, _) => None,
         }
     }
 

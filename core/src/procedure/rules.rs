@@ -131,7 +131,7 @@ rules! {
     NotCertain, Some(Verification), Never, "{what} is missing for the certificate.", "Fill it in.";
     SignatureMissing, Some(Verification), Never, "{what} has not signed.", "Sign on the review screen.";
     SignatureEmpty, Some(Verification), Never, "Nothing was drawn.", "Draw the signature.";
-    NotComplete, Some(Verification), Never, "There is no accepted attempt.", "Accept or reject the attempt first.";
+    NotComplete, Some(Verification), Never, "There is nothing to sign yet.", "Accept or reject the attempt, or close the repair.";
     RehearsalOnly, None, Never, "A rehearsal can never become a record.", "Open a repair.";
     OutOfOrder, None, Never, "This does not belong to the stage {stage}.", "Do the next step that the screen shows.";
     StageOrder, None, Never, "The repair is {standing}.", "Nothing more can be asked of it.";

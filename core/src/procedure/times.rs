@@ -226,12 +226,24 @@ pub fn late_by(plan: &Plan, attempt: &Attempt, at: &Stamp) -> Option<i64> {
 
 /// Returns the coldest of pipe and water read so far in the attempt, with the stamp of the reading.
 pub fn coldest_so_far(attempt: &Attempt) -> Option<(Temperature, Stamp)> {
+    colds(attempt).min_by_key(|(temperature, _)| *temperature)
+}
+
+/// Returns the coldest of pipe and water read up to the release, and when: the hold is not judged by what came after.
+pub fn coldest_in_hold(attempt: &Attempt) -> Option<(Temperature, Stamp)> {
+    let released = attempt.released.as_ref().map(|(at, _)| &at.moment);
+    colds(attempt)
+        .filter(|(_, at)| released.is_none_or(|released| between(&at.moment, released) >= 0))
+        .min_by_key(|(temperature, _)| *temperature)
+}
+
+fn colds(attempt: &Attempt) -> impl Iterator<Item = (Temperature, Stamp)> {
     let sets = attempt.temperatures.iter().map(|(at, set)| (coldest(set), at.clone()));
     let readings = attempt.readings.iter().filter_map(|reading| {
         let cold = reading.pipe_mc.into_iter().chain(reading.water_mc).min()?;
         Some((cold, reading.at.clone()))
     });
-    sets.chain(readings).min_by_key(|(temperature, _)| *temperature)
+    sets.chain(readings)
 }
 
 /// Returns the moment from which full cure counts, if it has come.

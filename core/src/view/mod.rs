@@ -23,7 +23,7 @@ pub use trouble::Trouble;
 use serde::Serialize;
 
 use crate::procedure::gate::{self, Around};
-use crate::procedure::repair::{Attempt, Go, Repair, Standing};
+use crate::procedure::repair::{Attempt, Ending, Go, Repair, Standing};
 use crate::procedure::stage::Stage;
 use crate::procedure::times;
 use crate::shelf::Person;
@@ -35,6 +35,8 @@ pub struct RepairView {
     /// All that is recorded.
     pub repair: Repair,
     pub standing: Standing,
+    /// What there is to sign, if anything.
+    pub ending: Option<Ending>,
     pub stage: Stage,
     pub attempt: u32,
     pub stages: Vec<StageView>,
@@ -117,6 +119,7 @@ pub fn repair_view(repair: &Repair, around: &Around) -> RepairView {
     let hold = context.and_then(|(plan, attempt)| hold::hold(plan, attempt, now));
     RepairView {
         standing: repair.standing(),
+        ending: repair.ending(),
         stage: repair.stage(),
         attempt: repair.last_attempt().map_or(0, |attempt| attempt.n),
         stages: stages(repair),

@@ -61,8 +61,7 @@ pub fn next(repair: &Repair, around: &Around) -> Next {
         (Standing::Planned, _) if repair.plan.is_none() => step(Act::Plan),
         (Standing::Planned, _) => gated(repair, Act::GoOn, "go_on", Ask::GoOn, around),
         (Standing::Between, _) => step(Act::NewAttempt),
-        (Standing::Unrepaired, _) => step(Act::Certificate),
-        (Standing::Complete, _) => after_acceptance(repair, around),
+        (Standing::Unrepaired | Standing::Complete, _) => to_paper(repair, around),
         (Standing::Underway, Some((plan, attempt))) => underway(repair, plan, attempt, around),
         (Standing::Underway, None) => step(Act::Plan),
     }
@@ -78,7 +77,7 @@ fn gated(repair: &Repair, act: Act, ask_name: &'static str, ask: Ask, around: &A
     Next { act, key: None, gate: Some(GateView { ask: ask_name, open: broken.is_empty(), broken: views }) }
 }
 
-fn after_acceptance(repair: &Repair, around: &Around) -> Next {
+fn to_paper(repair: &Repair, around: &Around) -> Next {
     if repair.issued.is_some() {
         return step(Act::Certificate);
     }

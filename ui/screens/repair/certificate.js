@@ -13,7 +13,7 @@ import { inTheWay } from "./gate.js";
 import { signatures } from "./review/signs.js";
 import { signed } from "./signed.js";
 
-export const title = (view) => say(view.standing === "unrepaired" ? "done.closed" : "done.issued");
+export const title = (view) => say(view.ending === "accepted" ? "done.issued" : `ending.${view.ending}`);
 
 export function render(view) {
   const { repair } = view;
@@ -21,19 +21,26 @@ export function render(view) {
     title: title(view), mainKind: "review",
     main: html`<div class="review-cols"><div>${repair.closed && section({ id: "closed", title: say("done.reason"), kind: "", inside: facts([{ label: repair.closed.reason, value: when(view, repair.closed.at) }]) })}${signed(view)}</div>
       <aside class="sign section"><h2>${repair.issued ? repair.issued.number : say("certificate.none")}</h2>
-      ${repair.issued && facts([{ label: say("certificate.issued"), value: when(view, repair.issued.at) }])}${view.standing === "complete" && signatures(view)}
+      ${repair.issued && facts([{ label: say("certificate.issued"), value: when(view, repair.issued.at) }])}${view.ending !== null && signatures(view)}
       ${way({ label: say("done.record"), note: say("done.record_note"), does: { do: "record", repair: repair.id } })}
       ${way({ label: say("review.again"), note: say("review.again_note"), href: to(view, "review") })}
-      ${note({ lead: say(repair.rehearsal ? "certificate.rehearsal" : "certificate.means"), text: say(repair.rehearsal ? "certificate.rehearsal_text" : "certificate.means_text") })}
-      ${!repair.issued && !repair.closed && inTheWay(view)}</aside></div>`,
+      ${means(view)}
+      ${!repair.issued && inTheWay(view)}</aside></div>`,
     foot: foot(view),
   });
 }
 
 const when = (view, stamp) => `${date(stamp.moment.at_ms, view.now?.offset_min ?? 0)}, ${at(view, stamp.moment.at_ms)}`;
 
-function foot({ repair, standing, next }) {
-  if (repair.issued || repair.closed) return deck({ act: act({ label: say(repair.closed ? "certificate.closed_pdf" : "done.pdf"), note: repair.issued?.number ?? say("certificate.pdf_note"), does: { do: "certificate", repair: repair.id } }) });
-  if (standing === "complete" && next.act === "issue") return deck({ act: act({ label: say("done.issue"), note: say("done.issue_note"), does: { do: "issue", repair: repair.id }, then: `#/repair/${repair.id}` }) });
+function means({ repair, ending }) {
+  const of = repair.rehearsal ? "rehearsal" : ending === "accepted" ? "means" : "not_mended";
+  return note({ lead: say(`certificate.${of}`), text: say(`certificate.${of}_text`) });
+}
+
+function foot({ repair, ending }) {
+  const word = ending === "accepted" ? "" : "_record";
+  const bySigning = ["technician", "foreman"].every((role) => repair.signatures.some((one) => one.role === role));
+  if (repair.issued) return deck({ act: act({ label: say(`done.pdf${word}`), note: repair.issued.number, does: { do: "certificate", repair: repair.id } }) });
+  if (ending && bySigning) return deck({ act: act({ label: say(`done.issue${word}`), note: say("done.issue_note"), does: { do: "issue", repair: repair.id }, then: `#/repair/${repair.id}` }) });
   return deck({ act: act({ label: say("sign.back"), note: say("sign.back_note"), href: `#/repair/${repair.id}` }) });
 }

@@ -18,7 +18,7 @@ export function render(view) {
   const drawn = (role) => view.repair.signatures.some((signature) => signature.role === role);
   const role = ROLES.includes(me?.role) && !drawn(me.role) ? me.role : undefined;
   const next = ROLES.find((one) => !drawn(one));
-  const open = view.standing === "complete" && !view.repair.issued;
+  const open = view.ending !== null && !view.repair.issued;
   return frame(view, {
     title: title(), mainKind: "review",
     main: html`<div class="review-cols"><div>${signed(view)}</div><aside class="sign section"><h2>${say("signs.title")} <small>${say("signs.of", { n: ROLES.filter(drawn).length, of: ROLES.length })}</small></h2>
@@ -32,11 +32,14 @@ export function render(view) {
 function pad(view, role, me) {
   const id = `sign-${role}`;
   const kept = view.drafts?.[id]?.["command.strokes"] ?? "[]";
-  return section({ id: "pad", title: say("done.draw", { role: say(`role.${role}`) }), inside: html`<p class="lead">${say(`statement.${role}`)}</p><p class="soft">${say("done.as", { name: me.name, role: say(`role.${role}`).toLowerCase() })}</p>
-    ${form({ id, then: to(view), does: tell(view, { command: "sign", name: me.name, statement: say(`statement.${role}`) }), inside: html`<div class="pad-box"><canvas class="pad" data-key="pad-${role}" data-pad="command.strokes" width="900" height="300" role="img" aria-label="${say("done.pad")}"></canvas>${ink(JSON.parse(kept))}</div>
+  return section({ id: "pad", title: say("done.draw", { role: say(`role.${role}`) }), inside: html`<p class="lead">${statement(view, role)}</p><p class="soft">${say("done.as", { name: me.name, role: say(`role.${role}`).toLowerCase() })}</p>
+    ${form({ id, then: to(view), does: tell(view, { command: "sign", name: me.name, statement: statement(view, role) }), inside: html`<div class="pad-box"><canvas class="pad" data-key="pad-${role}" data-pad="command.strokes" width="900" height="300" role="img" aria-label="${say("done.pad")}"></canvas>${ink(JSON.parse(kept))}</div>
       <input type="hidden" name="command.strokes" data-as="json" value="${kept}"><button type="button" class="way" data-pad-clear><b>${say("done.again")}</b></button>` })}
     <p class="soft">${say("sign.no_hand")}</p>` });
 }
+
+// The foreman says what was found: accepted, rejected, or not mended.
+const statement = (view, role) => say(role === "foreman" && view.ending !== "accepted" ? `statement.foreman_${view.ending}` : `statement.${role}`);
 
 /** Returns drawn strokes, in thousandths of the field. */
 export const ink = (strokes) => html`<svg class="pad-ink" viewBox="0 0 1000 1000" preserveAspectRatio="none" aria-hidden="true">${strokes.map((stroke) => html`<polyline points="${stroke.map((point) => point.join(",")).join(" ")}"/>`)}</svg>`;

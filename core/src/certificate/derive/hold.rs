@@ -6,29 +6,13 @@ use crate::checks::hold::{self as checks, Excursion, HoldStretch, StretchKind};
 use crate::procedure::happening::ReadBy;
 use crate::procedure::hold::{self as procedure, HoldState};
 use crate::procedure::plan::Plan;
-use crate::procedure::repair::{self, Attempt};
+use crate::procedure::repair::Attempt;
 use crate::procedure::rules::{Broken, Rule, n};
-use crate::procedure::times;
 use crate::units::{Pressure, Span};
-
-/// Returns the state of the hold up to the release: what was read of a packer let down holds nothing.
-pub fn state(plan: &Plan, attempt: &Attempt) -> Option<HoldState> {
-    let mut held = attempt.clone();
-    held.readings.truncate(readings(attempt).len());
-    procedure::state(plan, &held)
-}
-
-/// Returns the readings up to the release.
-pub fn readings(attempt: &Attempt) -> &[repair::Reading] {
-    let Some((released, _)) = &attempt.released else { return &attempt.readings };
-    let held =
-        attempt.readings.iter().take_while(|read| times::between(&read.at.moment, &released.moment) >= 0).count();
-    &attempt.readings[..held]
-}
 
 /// Returns the departure for a hold that was too short.
 pub fn short(plan: &Plan, attempt: &Attempt) -> Option<Broken> {
-    let state = state(plan, attempt)?;
+    let state = procedure::state(plan, attempt)?;
     let (counted, required) = (state.shown.counted_ms.as_ms(), state.terms.required_ms.as_ms());
     let values = [("counted_ms", n(counted)), ("required_ms", n(required))];
     (counted < required).then(|| Broken::with(Rule::HoldShort, &values))
@@ -105,7 +89,7 @@ fn shown_readings(attempt: &Attempt, state: &HoldState, zero_ms: i64) -> Vec<Rea
         before: None,
         why: None,
     });
-    let read = readings(attempt).iter().zip(state.readings.iter().skip(1)).zip(intervals(state)).map(
+    let read = procedure::held(attempt).iter().zip(state.readings.iter().skip(1)).zip(intervals(state)).map(
         |((read, timed), before)| Reading {
             at_ms: zero_ms + timed.at_ms,
             pressure_pa: read.gauge_pa,
@@ -183,7 +167,7 @@ pub fn gaps(case: &Case) -> Vec<(Run, Option<String>)> {
     let zero_ms = attempt.joined.as_ref().map_or(0, |joined| case.at(joined));
     let why = |run: &Run| {
         let reading =
-            state.readings.iter().skip(1).zip(readings(attempt)).find(|(at, _)| zero_ms + at.at_ms == run.to_ms);
+            state.readings.iter().skip(1).zip(procedure::held(attempt)).find(|(at, _)| zero_ms + at.at_ms == run.to_ms);
         let (timed, read) = reading?;
         let written = Some(read.why.trim().to_owned()).filter(|why| !why.is_empty());
         written.or_else(|| timed.after_restart.then(|| "the device was started anew in between".into()))
@@ -197,7 +181,7 @@ pub fn excursions(case: &Case) -> Vec<(Excursion, i64, Option<String>)> {
     let (Some((_, attempt)), Some(state)) = (case.work(), &case.hold) else { return vec![] };
     let zero_ms = attempt.joined.as_ref().map_or(0, |joined| case.at(joined));
     let why = |excursion: &Excursion| {
-        let read = state.readings.iter().skip(1).zip(readings(attempt));
+        let read = state.readings.iter().skip(1).zip(procedure::held(attempt));
         let worst = read.into_iter().find(|(timed, _)| timed.at_ms == excursion.worst_at_ms)?.1;
         Some(worst.why.trim().to_owned()).filter(|why| !why.is_empty())
     };

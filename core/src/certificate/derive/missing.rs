@@ -3,6 +3,7 @@
 use super::{hold, kind, place, subject};
 use crate::certificate::content::Kind;
 use crate::facts::Facts;
+use crate::procedure;
 use crate::procedure::answer::Answer;
 use crate::procedure::gate::{self, Around, Ask};
 use crate::procedure::plan::Plan;
@@ -48,7 +49,7 @@ fn evidence(plan: &Plan, attempt: &Attempt) -> Vec<Broken> {
         ("When target pressure was reached", attempt.target.is_some()),
         ("When the packer was let down", attempt.released.is_some()),
         ("Where the patch came to rest: at the mark, or how far past it", attempt.rest().is_some()),
-        ("A hold with readings", hold::state(plan, attempt).is_some() && !attempt.readings.is_empty()),
+        ("A hold with readings", procedure::hold::state(plan, attempt).is_some() && !attempt.readings.is_empty()),
     ];
     there
         .into_iter()

@@ -34,8 +34,9 @@ pub use missing::refusals;
 
 use super::content::{Content, Head, Kind, Paper, Seal};
 use crate::facts::Moment;
+use crate::procedure;
 use crate::procedure::plan::Plan;
-use crate::procedure::repair::{Attempt, Repair, Stamp, Standing};
+use crate::procedure::repair::{Attempt, Ending, Repair, Stamp};
 use crate::procedure::rules::{Broken, Rule, t};
 use crate::procedure::stage::Outcome;
 use crate::shelf::{Person, contract};
@@ -66,7 +67,7 @@ pub fn derive(
     photos: &dyn Fn(&str) -> Option<Vec<u8>>,
     made_at: Moment,
 ) -> Result<Content, Vec<Broken>> {
-    let kind = kind(repair).ok_or_else(|| vec![crate::procedure::gate::standing(repair)])?;
+    let kind = kind(repair).ok_or_else(|| vec![procedure::gate::standing(repair)])?;
     let mut missing = refusals(repair, people);
     missing.extend(head_is_wrong(chain));
     missing.extend(number_is_missing(repair, kind));
@@ -129,7 +130,7 @@ struct Case<'a> {
     plan: Option<&'a Plan>,
     /// The attempt that the paper is about: the accepted one, else the last.
     attempt: Option<&'a Attempt>,
-    hold: Option<crate::procedure::hold::HoldState>,
+    hold: Option<procedure::hold::HoldState>,
     clock: Clock,
 }
 
@@ -137,7 +138,7 @@ impl<'a> Case<'a> {
     fn of(repair: &'a Repair, people: &'a [Person], kind: Kind) -> Self {
         let plan = repair.plan.as_ref();
         let attempt = subject(repair);
-        let hold = plan.zip(attempt).and_then(|(plan, attempt)| hold::state(plan, attempt));
+        let hold = plan.zip(attempt).and_then(|(plan, attempt)| procedure::hold::state(plan, attempt));
         let begun = attempt.and_then(|attempt| attempt.spans.first()).map_or(&repair.opened, |span| &span.begun);
         let anchor = attempt.and_then(|attempt| attempt.joined.as_ref()).map(|joined| &joined.moment);
         let day = anchor.unwrap_or(&begun.moment);
@@ -182,12 +183,10 @@ fn subject(repair: &Repair) -> Option<&Attempt> {
 
 /// Returns what paper can be made of the repair; `None` while it is still going on.
 fn kind(repair: &Repair) -> Option<Kind> {
-    let outcome = repair.last_attempt().and_then(Attempt::outcome);
-    let kind = match (repair.standing(), outcome) {
-        (Standing::Complete, _) => Kind::Accepted,
-        (Standing::Unrepaired, _) | (Standing::Between, Some(Outcome::LeftInPipe)) => Kind::Unrepaired,
-        (Standing::Between, Some(Outcome::Rejected)) => Kind::Rejected,
-        (Standing::Planned | Standing::Underway | Standing::Between, _) => return None,
+    let kind = match repair.ending()? {
+        Ending::Accepted => Kind::Accepted,
+        Ending::Rejected => Kind::Rejected,
+        Ending::Unrepaired => Kind::Unrepaired,
     };
     Some(if repair.rehearsal { Kind::Rehearsal } else { kind })
 }

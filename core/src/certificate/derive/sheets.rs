@@ -30,7 +30,7 @@ fn inspection(case: &Case) -> Vec<SheetValue> {
     });
     let read = match &case.repair.defect.origin {
         Origin::ByHand => row("Defect", "entered by hand".into(), "no inspection was read in"),
-        Origin::Inspection { file, sha256, date, lines } => {
+        Origin::Inspection { file, sha256, date, lines, .. } => {
             let lines = words::joined(lines.iter().map(u64::to_string), ", ");
             let what = format!("{}, lines {}", words::or(date, "without a date"), words::or(&lines, "not kept"));
             row("Defect", what, &format!("{file}, SHA-256 {sha256}"))

@@ -1,6 +1,6 @@
 //! Who may sign, and when the certificate may be issued.
 
-use super::super::repair::{Repair, Standing};
+use super::super::repair::Repair;
 use super::super::rules::{Broken, Rule, t};
 use super::{Around, standing};
 use crate::shelf::Role;
@@ -8,7 +8,7 @@ use crate::shelf::Role;
 /// Returns what stands in the way of a signature by the person who taps.
 pub fn sign(repair: &Repair, around: &Around) -> Vec<Broken> {
     let mut found = missing(repair);
-    if repair.standing() != Standing::Complete {
+    if repair.ending().is_none() {
         found.push(Broken::bare(Rule::NotComplete));
     }
     match around.person().map(|person| person.role) {
@@ -22,7 +22,7 @@ pub fn sign(repair: &Repair, around: &Around) -> Vec<Broken> {
 /// Returns what stands in the way of the certificate.
 pub fn issue(repair: &Repair, number: &str) -> Vec<Broken> {
     let mut found = missing(repair);
-    if repair.standing() != Standing::Complete {
+    if repair.ending().is_none() {
         found.push(standing(repair));
     }
     if repair.rehearsal != number.starts_with("REHEARSAL") {

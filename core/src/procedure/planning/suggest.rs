@@ -1,7 +1,7 @@
 //! A first choice, for the crew to change.
 
-use super::super::line::{Around, Defect, Line};
-use super::super::plan::PlanChoice;
+use super::super::line::{Around, Defect, Line, Origin};
+use super::super::plan::{FromNode, PlanChoice};
 use super::Case;
 use super::picked::{self, Picked};
 use crate::checks::cover::PositionError;
@@ -27,6 +27,7 @@ pub fn suggest(line: &Line, defect: &Defect, shelf: &ShelfView) -> PlanChoice {
         tape: instrument(InstrumentKind::Tape),
         diameter_least_um: line.height_um,
         diameter_most_um: line.height_um,
+        inspected_from: counted_from(defect),
         seam_hour: seam(defect),
         ..PlanChoice::default()
     };
@@ -41,6 +42,13 @@ pub fn suggest(line: &Line, defect: &Defect, shelf: &ShelfView) -> PlanChoice {
         resin: case.resin(patch).map(|resin| resin.id.clone()).unwrap_or_default(),
         in_series: case.too_short(patch),
         ..choice.clone()
+    }
+}
+
+fn counted_from(defect: &Defect) -> FromNode {
+    match &defect.origin {
+        Origin::Inspection { counted_from, .. } => *counted_from,
+        Origin::ByHand => FromNode::default(),
     }
 }
 

@@ -5,7 +5,8 @@ use crate::procedure::answer::Value;
 use crate::procedure::apply::replay;
 use crate::procedure::command::Command;
 use crate::procedure::happening::Happening;
-use crate::procedure::repair::Standing;
+use crate::procedure::hold;
+use crate::procedure::repair::{Ending, Standing};
 use crate::procedure::rules::Rule;
 use crate::procedure::stage::{Outcome, PatchPlace, Stage};
 
@@ -88,6 +89,49 @@ fn the_certificate_needs_both_signatures() {
     world.by("varga").must(sign()).must(issue());
     assert_eq!(world.repair().issued.as_ref().unwrap().number, "K3F-0001");
     world.refuses(Command::NewAttempt { pipe_unharmed: true, packer_unharmed: true }, Rule::StageOrder);
+}
+
+#[test]
+fn a_rejected_patch_has_a_record_of_its_own_and_the_next_attempt_another() {
+    let mut world = World::in_stage(Stage::Verification);
+    world.refuses(sign(), Rule::NotComplete);
+    world.by("varga").must(Command::Judge { accept: false, reasons: vec!["an edge is loose".into()] });
+    assert_eq!(world.repair().ending(), Some(Ending::Rejected));
+    world.by("ekdal").must(sign()).by("varga").must(sign()).must(Command::Issue { number: "K3F-0001".into() });
+    world.must(Command::NewAttempt { pipe_unharmed: true, packer_unharmed: true });
+    let repair = world.repair();
+    assert_eq!((repair.ending(), repair.signatures.len(), repair.issued.as_ref()), (None, 0, None));
+    assert_eq!(repair.issued_before[0].number, "K3F-0001");
+}
+
+#[test]
+fn a_repair_closed_without_a_patch_is_signed_like_any_other() {
+    let mut world = World::planned();
+    world.by("varga").must(Command::CloseUnrepaired { reason: "the line is dug up".into() });
+    assert_eq!(world.repair().ending(), Some(Ending::Unrepaired));
+    world.by("ekdal").must(sign()).by("varga").must(sign()).must(Command::Issue { number: "K3F-0002".into() });
+    assert_eq!(world.repair().standing(), Standing::Unrepaired);
+}
+
+#[test]
+fn a_discarded_patch_is_nothing_to_sign() {
+    let mut world = World::in_stage(Stage::WetOut);
+    world.join().after(35.0).report(Happening::PatchIs { place: PatchPlace::OnTable });
+    world.must(end(Outcome::Discarded));
+    world.refuses(sign(), Rule::NotComplete);
+}
+
+#[test]
+fn what_is_read_after_the_release_is_no_hold() {
+    let mut world = World::in_stage(Stage::Hold);
+    world.hold_for(8).report(Happening::SampleFelt { hard: true }).must(Command::Release);
+    let state = |world: &World| {
+        let attempt = world.repair().last_attempt().unwrap();
+        hold::state(&world.plan(), attempt).unwrap()
+    };
+    let before = state(&world);
+    world.after(5.0).report(super::kit::reading(0.0, 4.0));
+    assert_eq!(state(&world), before, "neither its pressure nor its cold counts");
 }
 
 #[test]

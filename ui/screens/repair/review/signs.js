@@ -32,7 +32,7 @@ export const signatures = (view) => conditions(ROLES.map((role) => {
 export function behind(view) {
   const { hold, repair } = view;
   const covered = computed(view).covered.length;
-  const opened = new Set(attempt(view).laterals.map(({ lateral }) => lateral)).size;
+  const opened = new Set((attempt(view)?.laterals ?? []).map(({ lateral }) => lateral)).size;
   return [
     ...(hold ? [{ label: say("stage.hold"), value: say("signs.hold", { counted: inMinutes(hold.counted_ms), of: Math.ceil(hold.required_ms / 60e3) }) }] : []),
     { label: say("verify.laterals"), value: say("verify.laterals_count", { covered, opened }) },

@@ -1,7 +1,7 @@
 //! The plan of the worked example, and the pipe that it is for.
 
 use crate::procedure::line::{Around, Coordinates, Defect, Lateral, Line, Node, Origin, Seen};
-use crate::procedure::plan::{Plan, PlanChoice, ReadingPoint, Temperatures, WayIn};
+use crate::procedure::plan::{FromNode, Plan, PlanChoice, ReadingPoint, Temperatures, WayIn};
 use crate::procedure::planning;
 use crate::shelf::Shelf;
 use crate::units::{Length, Temperature};
@@ -48,6 +48,7 @@ pub fn defect() -> Defect {
             sha256: "2de85419".repeat(8),
             date: "2026-09-30".into(),
             lines: vec![41, 42],
+            counted_from: FromNode::Upstream,
         },
     }
 }

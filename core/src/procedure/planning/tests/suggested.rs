@@ -2,6 +2,7 @@
 
 use super::super::{NoteCode, suggest};
 use super::*;
+use crate::procedure::line::Origin;
 use crate::procedure::plan::FromNode;
 use crate::shelf::ShelfView;
 
@@ -43,4 +44,19 @@ fn an_empty_shelf_suggests_nothing_and_does_not_fail() {
     let found = suggest(&line(), &defect(7120.0, 7400.0), &ShelfView::default());
     assert_eq!(found.patch, "");
     assert!(propose(&line(), &defect(7120.0, 7400.0), &found, &ShelfView::default(), NOW_MS).plan.is_none());
+}
+
+#[test]
+fn the_counter_s_zero_is_the_node_where_the_camera_went_in() {
+    for counted_from in [FromNode::Upstream, FromNode::Downstream] {
+        let origin = Origin::Inspection {
+            file: "a.txt".into(),
+            sha256: String::new(),
+            date: String::new(),
+            lines: vec![],
+            counted_from,
+        };
+        let seen = Defect { origin, ..defect(7120.0, 7400.0) };
+        assert_eq!(suggest(&line(), &seen, &shelf().view()).inspected_from, counted_from);
+    }
 }
