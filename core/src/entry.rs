@@ -34,6 +34,7 @@ pub enum Unit {
     Pascal,
     Millibar,
     Kilopascal,
+    Megapascal,
     Bar,
     Psi,
     Gram,
@@ -102,6 +103,7 @@ const ROWS: &[Row] = &[
     Row(Unit::Pascal, Kind::Pressure, &["Pa"], 1.0, 0.0),
     Row(Unit::Millibar, Kind::Pressure, &["mbar", "hPa"], 100.0, 0.0),
     Row(Unit::Kilopascal, Kind::Pressure, &["kPa"], 1e3, 0.0),
+    Row(Unit::Megapascal, Kind::Pressure, &["MPa"], 1e6, 0.0),
     Row(Unit::Bar, Kind::Pressure, &["bar"], 1e5, 0.0),
     Row(Unit::Psi, Kind::Pressure, &["psi", "psig"], PSI_PA, 0.0),
     Row(Unit::Gram, Kind::Mass, &["g"], 1e3, 0.0),
@@ -183,18 +185,45 @@ impl Measured {
 /// Errors: [`Unreadable`]; a comma before exactly three digits is asked about, for it may part thousands.
 /// Source: NIST SP 811 (2008), B.8, exact factors. Vectors: the tests beside.
 pub fn read(typed: &str, beside: Unit) -> Result<Entered, Unreadable> {
+    let (digits, word) = split(typed)?;
+    let unit = unit_of(word, beside)?;
+    let value = number(digits, typed)?;
+    let measured = unit.measure(value).ok_or_else(|| Unreadable::TooLarge { typed: typed.into() })?;
+    Ok(Entered { typed: typed.into(), unit, measured })
+}
+
+/// Returns a typed number in the unit that stands beside its field, without rounding: `plain("8 in", "mm")` is 203.2.
+///
+/// A unit that this page does not know (`kN/m³`, `l/s`, `ppm`) may be typed as it stands beside the field, or left out.
+/// Errors: [`Unreadable`]. Source: NIST SP 811 (2008), B.8 and B.9.
+pub fn plain(typed: &str, beside: &str) -> Result<f64, Unreadable> {
+    let (digits, word) = split(typed)?;
+    let known = ROWS.iter().find(|row| row.2.first() == Some(&beside)).map(|row| row.0);
+    let value = number(digits, typed)?;
+    match known {
+        Some(beside) => {
+            let (Row(_, _, _, per, offset), Row(_, _, _, own, own_offset)) =
+                (unit_of(word, beside)?.row(), beside.row());
+            let converted = if per == own { value } else { (value * per + offset - own_offset) / own };
+            Some(converted)
+                .filter(|value| value.is_finite())
+                .ok_or_else(|| Unreadable::TooLarge { typed: typed.into() })
+        }
+        None if word.is_empty() || word == beside => Ok(value),
+        None => Err(Unreadable::UnknownUnit { unit: word.into(), known: beside.into() }),
+    }
+}
+
+/// Returns the digits and the unit of what was typed.
+fn split(typed: &str) -> Result<(&str, &str), Unreadable> {
     let text = typed.trim();
     if text.is_empty() {
         return Err(Unreadable::Empty);
     }
     let part_of_number =
         |c: char| c.is_ascii_digit() || matches!(c, '.' | ',' | '+' | '-' | '−' | '/' | ' ' | '\u{a0}');
-    let split = text.find(|c| !part_of_number(c)).unwrap_or(text.len());
-    let (digits, word) = text.split_at(split);
-    let unit = unit_of(word.trim(), beside)?;
-    let value = number(digits.trim(), typed)?;
-    let measured = unit.measure(value).ok_or_else(|| Unreadable::TooLarge { typed: typed.into() })?;
-    Ok(Entered { typed: typed.into(), unit, measured })
+    let (digits, word) = text.split_at(text.find(|c| !part_of_number(c)).unwrap_or(text.len()));
+    Ok((digits.trim(), word.trim()))
 }
 
 fn unit_of(word: &str, beside: Unit) -> Result<Unit, Unreadable> {
@@ -357,7 +386,7 @@ mod tests {
 
     proptest! {
         #[test]
-        fn there_and_back_is_the_same(index in 0..19usize, steps in -1_000_000_000i64..1_000_000_000) {
+        fn there_and_back_is_the_same(index in 0..20usize, steps in -1_000_000_000i64..1_000_000_000) {
             let unit = ROWS[index].0;
             let value = (steps as f64 - ROWS[index].4) / ROWS[index].3;
             let typed = format!("{value} {}", unit.word());
@@ -368,7 +397,7 @@ mod tests {
         }
 
         #[test]
-        fn nothing_typed_panics(typed in ".{0,20}", index in 0..19usize) {
+        fn nothing_typed_panics(typed in ".{0,20}", index in 0..20usize) {
             let _ = read(&typed, ROWS[index].0);
         }
 

@@ -1,9 +1,8 @@
 //! Positions on the ground: distance and direction between two points, and the position of a station along a line.
 //!
-//! WGS 84, Karney's geodesics. What the library computes is its own: desktop and phone may differ in the last digit, far
-//! below a millimetre.
+//! WGS 84, Karney's geodesics. The library takes its sines from `libm`, as [`crate::maths`] does.
 
-use geo::{Bearing, Destination, Distance, Geodesic};
+use geographiclib_rs::{DirectGeodesic, Geodesic, InverseGeodesic};
 use serde::{Deserialize, Serialize};
 use thiserror::Error;
 
@@ -11,7 +10,11 @@ use crate::facts::Position;
 use crate::units::Length;
 
 /// Where the formulas come from.
-pub const SOURCE: &str = "C. F. F. Karney, Algorithms for geodesics, J. Geodesy 87 (2013), WGS 84, by the geo library";
+pub const SOURCE: &str =
+    "C. F. F. Karney, Algorithms for geodesics, J. Geodesy 87 (2013), WGS 84, by the geographiclib-rs library";
+
+/// A station this far past the end is the end: recorded lengths are whole micrometres.
+const RECORDED_STEP_M: f64 = 1e-6;
 
 /// How many times its stated accuracy (68 %) a position may be off and still be believed.
 const BELIEVED: f64 = 3.0;
@@ -44,7 +47,7 @@ pub struct Way {
 }
 
 impl Place {
-    fn checked(self, field: &str) -> Result<geo::Point<f64>, OffTheMap> {
+    fn checked(self, field: &str) -> Result<Self, OffTheMap> {
         let off = |must: &str| Err(OffTheMap::OutOfRange { field: field.into(), must: must.into() });
         if !(self.lat.is_finite() && self.lat.abs() <= 90.0) {
             return off("a place with lat from -90 to 90 degrees");
@@ -52,17 +55,19 @@ impl Place {
         if !(self.lon.is_finite() && self.lon.abs() <= 360.0) {
             return off("a place with lon from -360 to 360 degrees");
         }
-        Ok(geo::Point::new(self.lon, self.lat))
+        Ok(self)
     }
 }
 
 /// Returns the geodesic between two places. No rounding.
 ///
+/// Where several ways are equally short (opposite points of the ellipsoid), one of them, with its own two directions.
 /// Errors: `OutOfRange` (`from`, `to`). Source: [`SOURCE`]. Vectors: `fixtures/checks/geodesic.json`.
 pub fn way(from: Place, to: Place) -> Result<Way, OffTheMap> {
     let (from, to) = (from.checked("from")?, to.checked("to")?);
-    let distance_m = Geodesic.distance(from, to);
-    let azimuths = || (folded(Geodesic.bearing(from, to)), folded(Geodesic.bearing(to, from) + 180.0));
+    let (distance_m, at_from, at_to, _): (f64, f64, f64, f64) =
+        Geodesic::wgs84().inverse(from.lat, from.lon, to.lat, to.lon);
+    let azimuths = || (folded(at_from), folded(at_to));
     Ok(Way { distance_m, azimuths_deg: (distance_m > 0.0).then(azimuths) })
 }
 
@@ -73,19 +78,19 @@ fn folded(degrees: f64) -> f64 {
 
 /// Returns the place of a station along the geodesic from one node to the other, longitude above −180 and up to 180.
 ///
-/// Errors: `OutOfRange` (`from`, `to`, `station_m`); `OutsideLine` before the start and past the end.
+/// Errors: `OutOfRange` (`from`, `to`, `station_m`); `OutsideLine` before the start and more than 1 µm past the end.
 /// Source: [`SOURCE`]. Vectors: `fixtures/checks/station-position.json`.
 pub fn at_station(from: Place, to: Place, station_m: f64) -> Result<Place, OffTheMap> {
     let found = way(from, to)?;
     if !station_m.is_finite() {
         return Err(OffTheMap::OutOfRange { field: "station_m".into(), must: "a finite number of metres".into() });
     }
-    if station_m < 0.0 || station_m > found.distance_m {
+    if station_m < 0.0 || station_m > found.distance_m + RECORDED_STEP_M {
         return Err(OffTheMap::OutsideLine { station_m, line_m: found.distance_m });
     }
     let Some((azimuth, _)) = found.azimuths_deg else { return Ok(from) };
-    let there = Geodesic.destination(from.checked("from")?, azimuth, station_m);
-    Ok(Place { lat: there.y(), lon: folded(there.x()) })
+    let (lat, lon): (f64, f64) = Geodesic::wgs84().direct(from.lat, from.lon, azimuth, station_m);
+    Ok(Place { lat, lon: folded(lon) })
 }
 
 /// Where a patch lies on the map.

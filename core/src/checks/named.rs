@@ -6,6 +6,8 @@ mod input;
 mod lining;
 mod pressing;
 mod tightness;
+mod typed;
+mod worked;
 
 use serde::{Deserialize, Serialize};
 use serde_json::{Value, json};
@@ -15,6 +17,9 @@ use super::Refused;
 use super::field::Field;
 use crate::geodesy::OffTheMap;
 use input::Input;
+
+pub use typed::{Understood, understood};
+pub use worked::{Worked, worked};
 
 /// A check as it stands in the list.
 pub struct Check {

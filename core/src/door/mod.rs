@@ -1,6 +1,7 @@
 //! The only way in: one request, one answer. The window, the browser and the command line all speak it.
 
 mod by_hand;
+mod checks;
 mod intake;
 mod record;
 mod repairs;
@@ -12,6 +13,7 @@ mod told;
 mod verdict;
 
 pub use by_hand::{ByHand, LateralByHand, Looking};
+pub use checks::{ChecksView, Tried};
 pub use intake::line_and_defect;
 pub use request::{Envelope, Request};
 pub use response::{Answer, Problem};
@@ -175,6 +177,8 @@ impl Visit<'_> {
             }
             Request::Rules => Ok(Answer::Rules { rules: crate::procedure::rules::TABLE.to_vec() }),
             Request::Check { name, input } => self.check(&name, &input),
+            Request::Checks { repair, name, input } => self.checks(&repair, &name, input.as_ref()),
+            Request::WorkOut { repair, name, input } => self.work_out(&repair, &name, &input),
             Request::Rebuild => Ok(Answer::Rebuilt { repairs: self.store.rebuild()? }),
         }
     }

@@ -4,7 +4,6 @@ use super::response::{Answer, Problem};
 use super::store::Writing;
 use super::{Visit, packed, record, with_writing};
 use crate::certificate;
-use crate::checks;
 use crate::journal::{Hash, Journal};
 use crate::photos;
 use crate::procedure::gate::Around;
@@ -66,7 +65,14 @@ impl Visit<'_> {
         for row in self.store.journal.live()?.into_iter().filter(|row| row.repair != repair.id) {
             shown.others.extend(view::other(&self.store.repair(&row.repair)?, &self.facts.moment));
         }
+        let budget = shown.go.as_ref().and_then(|go| go.budget.as_ref());
+        shown.pace = view::pace(&repair.contract, &self.summaries()?, budget);
         Ok(Answer::Repair(Box::new(shown)))
+    }
+
+    fn summaries(&self) -> Result<Vec<Summary>, Problem> {
+        let rows = self.store.journal.list(&Filter::default(), MOST, None)?;
+        Ok(rows.iter().filter_map(|row| summary_of(&row.summary)).collect())
     }
 
     pub(super) fn open(&mut self, line: Line, defect: Defect, opening: Opening) -> Result<Answer, Problem> {
@@ -106,7 +112,9 @@ impl Visit<'_> {
         let chosen = chosen.unwrap_or_else(|| planning::suggest(&repair.line, &repair.defect, &documents));
         let proposal = planning::propose(&repair.line, &repair.defect, &chosen, &documents, self.facts.moment.at_ms);
         let around = Around { facts: &self.facts, people: &self.people };
-        let shown = Box::new(view::repair_view(&repair, &around));
+        let mut shown = Box::new(view::repair_view(&repair, &around));
+        let budget = proposal.parts.timed.as_ref().map(|timed| &timed.budget);
+        shown.pace = view::pace(&repair.contract, &self.summaries()?, budget);
         Ok(Answer::Plan { repair: shown, proposal: Box::new(proposal), shelf: Box::new(shelf) })
     }
 
@@ -120,9 +128,11 @@ impl Visit<'_> {
 
     pub(super) fn tell(&mut self, id: &str, command: &Command) -> Result<Answer, Problem> {
         match command {
-            Command::Open { .. } | Command::AcceptPlan { .. } | Command::Issue { .. } | Command::Photo { .. } => {
-                Err(Problem::error("bad_request", "This command has a request of its own."))
-            }
+            Command::Open { .. }
+            | Command::AcceptPlan { .. }
+            | Command::Issue { .. }
+            | Command::Photo { .. }
+            | Command::WorkOut { .. } => Err(Problem::error("bad_request", "This command has a request of its own.")),
             Command::Report { happening, ago_ms } => {
                 let ago_ms = ago_ms.max(&0) + self.waited_ms;
                 self.tell_any(id, &Command::Report { happening: happening.clone(), ago_ms })
@@ -131,7 +141,7 @@ impl Visit<'_> {
         }
     }
 
-    fn tell_any(&mut self, id: &str, command: &Command) -> Result<Answer, Problem> {
+    pub(super) fn tell_any(&mut self, id: &str, command: &Command) -> Result<Answer, Problem> {
         self.tell_with(id, command, vec![])
     }
 
@@ -209,11 +219,6 @@ impl Visit<'_> {
         let bytes = record::write(&repair, &self.store.journal.entries(id)?)?;
         let name = format!("{}-record.json", file_name(&repair.number));
         Ok(Answer::File { name, media_type: "application/json".into(), bytes: packed(&bytes) })
-    }
-
-    pub(super) fn check(&mut self, name: &str, input: &serde_json::Value) -> Result<Answer, Problem> {
-        let output = checks::named::run(name, input).map_err(|problem| Problem::error("check", problem.to_string()))?;
-        Ok(Answer::Check { output })
     }
 }
 

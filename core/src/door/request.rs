@@ -160,6 +160,23 @@ pub enum Request {
         name: String,
         input: serde_json::Value,
     },
+    /// Every check with its fields; for a repair, what of them is known already and what was worked out.
+    ///
+    /// With a name and fields one is worked out as well, and nothing is written. A number may be text with its unit.
+    Checks {
+        #[serde(default)]
+        repair: String,
+        #[serde(default)]
+        name: String,
+        #[serde(default)]
+        input: Option<serde_json::Value>,
+    },
+    /// Work out a check for a repair and keep it in its record.
+    WorkOut {
+        repair: String,
+        name: String,
+        input: serde_json::Value,
+    },
     /// Make the register anew from the journal.
     Rebuild,
 }

@@ -9,6 +9,7 @@ use crate::procedure::rules::{Broken, Refusal, Row};
 use crate::shelf::Shelf;
 use crate::view::{BrokenView, RepairView, Summary, Today};
 
+use super::checks::ChecksView;
 use super::intake::{InspectionView, ListedFile};
 use super::verdict::Verdict;
 
@@ -28,6 +29,7 @@ pub enum Answer {
     Checked(Box<Verdict>),
     Rules { rules: Vec<Row> },
     Check { output: serde_json::Value },
+    Checks(Box<ChecksView>),
     Rebuilt { repairs: usize },
 }
 

@@ -6,6 +6,7 @@ use super::happening::Happening;
 use super::repair::{
     Answered, AtMark, Attempt, AttemptEnded, Broken, ClockJump, Closed, Correction, CorrectionOf, Doubt, Go, Issued,
     LateralOpened, Note, Photo, Reading, ReadingField, Repair, Signature, StageSpan, Stamp, Target, TestPush, Waiver,
+    WorkedOut,
 };
 use super::stage::Stage;
 use crate::facts::Facts;
@@ -43,6 +44,7 @@ pub fn apply(repair: Option<Repair>, event: &Event, facts: &Facts) -> Option<Rep
             waivers: vec![],
             corrections: vec![],
             notes: vec![],
+            worked: vec![],
             photos: vec![],
             clock_jumps: vec![],
             signatures: vec![],
@@ -98,6 +100,10 @@ fn change(repair: &mut Repair, event: &Event, facts: &Facts) {
                 new: new.clone(),
                 reason: reason.clone(),
             });
+        }
+        Event::WorkedOut { stage, worked } => {
+            repair.signatures.clear();
+            repair.worked.push(WorkedOut { at, attempt: n, stage: *stage, worked: (**worked).clone() });
         }
         Event::Noted { text } => repair.notes.push(Note { at, text: text.clone() }),
         Event::PhotoKept { stage, key, label, sha256, bytes, media_type } => repair.photos.push(Photo {
@@ -207,6 +213,7 @@ fn change_attempt(attempt: &mut Attempt, event: &Event, facts: &Facts) {
         | Event::Waived { .. }
         | Event::Broke { .. }
         | Event::Corrected { .. }
+        | Event::WorkedOut { .. }
         | Event::Noted { .. }
         | Event::PhotoKept { .. }
         | Event::ClockSet { .. }

@@ -9,6 +9,7 @@ use super::plan::{Plan, Temperatures};
 use super::repair::CorrectionOf;
 use super::rules::Rule;
 use super::stage::Outcome;
+use crate::checks::named::Worked;
 use crate::shelf::Contract;
 
 /// A command to a repair. Asks are gated and may be refused; reports are always recorded.
@@ -94,6 +95,10 @@ pub enum Command {
         of: CorrectionOf,
         value: Value,
         reason: String,
+    },
+    /// Report: a check was worked out for this repair.
+    WorkOut {
+        worked: Box<Worked>,
     },
     Note {
         text: String,

@@ -10,6 +10,7 @@ use super::hold;
 use super::plan::{Plan, Temperatures};
 use super::repair::{Attempt, CorrectionOf, ReadingField, Repair, Stamp, Standing};
 use super::rules::{self, Broken, Kind, Refusal, Rule, RuleValues, n, t};
+use super::spot;
 use super::stage::{Outcome, Stage};
 use super::times;
 use crate::facts::{Facts, Moment};
@@ -138,6 +139,14 @@ impl Step<'_> {
             }
             Command::EndAttempt { outcome, reasons, in_pipe } => self.end_attempt(*outcome, reasons, in_pipe),
             Command::Correct { of, value, reason } => self.correct(of, value, reason),
+            Command::WorkOut { worked } => {
+                if self.repair.issued.is_some() {
+                    let what = "The certificate is issued; nothing more can be worked out for it.";
+                    return refuse(Broken::with(Rule::BadValue, &[("what", t(what))]));
+                }
+                self.record(Event::WorkedOut { stage: self.repair.stage(), worked: worked.clone() });
+                Ok(())
+            }
             Command::Note { text } => {
                 given(text)?;
                 self.record(Event::Noted { text: text.clone() });
@@ -201,6 +210,10 @@ impl Step<'_> {
             .map(|(key, _)| key.clone())
             .collect();
         self.record(Event::AttemptBegun { n: number, carried, test_push });
+        if let Some(far) = spot::far_from_node(&self.repair, &self.facts.position) {
+            let text = format!("{} {}", far.rule.says(&far.values), far.rule.way_out(&far.values));
+            self.record(Event::Noted { text });
+        }
         self.record(Event::StageBegun { stage: Stage::Staging, ago_ms: 0 });
     }
 
@@ -275,7 +288,8 @@ impl Step<'_> {
             }
         }
         let same = |broken: &&Broken| broken.rule == rule && broken.subject == subject;
-        let unseen = rule.row().stage == Some(Stage::Planned) || rule == Rule::ClosureBeforeHoldEnd;
+        let unseen =
+            rule.row().stage == Some(Stage::Planned) || matches!(rule, Rule::ClosureBeforeHoldEnd | Rule::StorageShort);
         let values = found.iter().find(same).map(|broken| broken.values.clone());
         values.or_else(|| unseen.then(RuleValues::new))
     }

@@ -9,6 +9,7 @@ use super::plan::{Budget, Plan, Temperatures};
 use super::repair::CorrectionOf;
 use super::rules::{Rule, RuleValues};
 use super::stage::{Outcome, Stage};
+use crate::checks::named::Worked;
 use crate::facts::Facts;
 use crate::shelf::method::TaskKind;
 use crate::shelf::{Contract, Role};
@@ -92,6 +93,10 @@ pub enum Event {
         /// The new value in smallest steps, or the text itself.
         value: super::answer::Value,
         reason: String,
+    },
+    WorkedOut {
+        stage: Stage,
+        worked: Box<Worked>,
     },
     Noted {
         text: String,

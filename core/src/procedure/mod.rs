@@ -15,7 +15,9 @@ pub mod plan;
 pub mod planning;
 pub mod repair;
 pub mod rules;
+pub mod spot;
 pub mod stage;
+pub mod storing;
 pub mod times;
 
 pub use apply::{apply, replay};

@@ -10,6 +10,7 @@ use super::line::{Defect, Line};
 use super::plan::{Budget, Plan, Temperatures};
 use super::rules::{Rule, RuleValues};
 use super::stage::{Outcome, PatchPlace, Stage};
+use crate::checks::named::Worked;
 use crate::facts::{Facts, Moment, Position};
 use crate::shelf::method::TaskKind;
 use crate::shelf::{Contract, Role};
@@ -65,6 +66,8 @@ pub struct Repair {
     pub waivers: Vec<Waiver>,
     pub corrections: Vec<Correction>,
     pub notes: Vec<Note>,
+    /// Checks that were worked out, oldest first; of the same name the last one counts.
+    pub worked: Vec<WorkedOut>,
     pub photos: Vec<Photo>,
     pub clock_jumps: Vec<ClockJump>,
     pub signatures: Vec<Signature>,
@@ -245,6 +248,15 @@ pub enum ReadingField {
     WaterMc,
 }
 
+/// A check that was worked out for this repair.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct WorkedOut {
+    pub at: Stamp,
+    pub attempt: u32,
+    pub stage: Stage,
+    pub worked: Worked,
+}
+
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Note {
     pub at: Stamp,
@@ -376,6 +388,22 @@ impl Repair {
     /// Returns the stage of the attempt under way; `Planned` before the first.
     pub fn stage(&self) -> Stage {
         self.last_attempt().map_or(Stage::Planned, Attempt::stage)
+    }
+
+    /// Returns the last of each check that was worked out, in the order in which each was worked out first.
+    pub fn worked_last(&self) -> Vec<&WorkedOut> {
+        let mut names: Vec<&str> = vec![];
+        for one in &self.worked {
+            if !names.contains(&one.worked.name.as_str()) {
+                names.push(&one.worked.name);
+            }
+        }
+        names.into_iter().filter_map(|name| self.last_worked(name)).collect()
+    }
+
+    /// Returns the check of this name that was worked out last.
+    pub fn last_worked(&self, name: &str) -> Option<&WorkedOut> {
+        self.worked.iter().rev().find(|one| one.worked.name == name)
     }
 
     /// Returns whether the foreman has waived this rule for this subject in this attempt.

@@ -72,6 +72,7 @@ rules! {
     BatchTooLarge, Some(Planned), Never, "The batch is {batch_mg}; the sheet's times hold up to {most_mg}.", "Split the batch.";
     NoTime, Some(WetOut), Never, "The resin would set before the patch is in place: {short_ms} too short.", "Measure all three again, or cool them: {enough_mc} or colder gives enough.";
     ClosureBeforeHoldEnd, Some(WetOut), Departure, "{what} ends {before_ms} before the hold would.", "Have it extended, or ask the foreman.";
+    StorageShort, Some(WetOut), Departure, "The line above stores the inflow for {lasts_ms}; until the hold is over, margin included, {needed_ms} are needed.", "Pump it over, or let it through and set the plug again, or ask the foreman.";
     TemperaturesOld, Some(WetOut), Never, "The temperatures are {age_ms} old; {most_ms} is allowed.", "Measure resin, air and pipe again.";
     TemperaturesMissing, Some(WetOut), Never, "Resin, air and pipe have not been measured.", "Measure all three.";
     TaskOpen, None, Never, "{count} open: {first}.", "Answer each: done, or why not.";

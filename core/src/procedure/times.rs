@@ -1,5 +1,7 @@
 //! The resin's times for one repair: working time, budget, deadline, hold and full cure, from the plan's documents.
 
+use serde::{Deserialize, Serialize};
+
 use super::plan::{Budget, Plan, Temperatures, Warmest};
 use super::repair::{Attempt, Repair, Stamp};
 use super::rules::{Broken, Rule, n, t};
@@ -174,6 +176,29 @@ pub fn measured_push(attempt: &Attempt) -> Option<Span> {
     let begun = attempt.test_push.begun.as_ref()?;
     let (reached, _) = attempt.test_push.reached.as_ref()?;
     Some(Span::from_ms(between(&begun.moment, &reached.moment).max(0)))
+}
+
+/// How long one attempt took its crew: from joined to insertion, and the test push.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Pace {
+    pub wet_out_ms: Option<Span>,
+    pub push_ms: Option<Span>,
+}
+
+/// Returns what a crew's own records say of a repair, attempt by attempt; nothing of a rehearsal.
+///
+/// A time across a restart of the phone is left out, and a test push that was taken over from an earlier attempt.
+pub fn paces(repair: &Repair) -> Vec<Pace> {
+    let pace = |attempt: &Attempt| {
+        let span = |from: &Option<Stamp>, to: &Option<Stamp>| {
+            let (from, to) = (&from.as_ref()?.moment, &to.as_ref()?.moment);
+            (!restarted(from, to)).then(|| Span::from_ms(between(from, to).max(0)))
+        };
+        let own = attempt.test_push.carried_from.is_none();
+        Pace { wet_out_ms: span(&attempt.joined, &attempt.insertion), push_ms: measured_push(attempt).filter(|_| own) }
+    };
+    let known = |pace: &Pace| pace.wet_out_ms.is_some() || pace.push_ms.is_some();
+    repair.attempts.iter().filter(|_| !repair.rehearsal).map(pace).filter(known).collect()
 }
 
 /// Returns the budget at these temperatures, with the measured push if there is one.

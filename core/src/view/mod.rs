@@ -3,8 +3,11 @@
 mod broken;
 mod clock;
 mod hold;
+mod known;
 mod next;
+mod pace;
 mod review;
+mod spot;
 mod summary;
 mod tasks;
 mod today;
@@ -13,8 +16,11 @@ mod trouble;
 pub use broken::BrokenView;
 pub use clock::{ClockView, CureView};
 pub use hold::{HoldView, ReadingView, StretchView};
+pub use known::known;
 pub use next::{GateView, Next};
+pub use pace::{PaceView, pace};
 pub use review::{Off, Review, What};
+pub use spot::SpotView;
 pub use summary::{Status, Summary, damaged_row, row, summary};
 pub use tasks::{PhotoTask, TaskView};
 pub use today::{Today, today};
@@ -22,10 +28,13 @@ pub use trouble::Trouble;
 
 use serde::Serialize;
 
+use crate::checks::flow_control::Storing;
+use crate::facts::Moment;
 use crate::procedure::gate::{self, Around};
 use crate::procedure::repair::{Attempt, Ending, Go, Repair, Standing};
+use crate::procedure::rules::Rule;
 use crate::procedure::stage::Stage;
-use crate::procedure::times;
+use crate::procedure::{storing, times};
 use crate::shelf::Person;
 use crate::units::Length;
 
@@ -54,6 +63,10 @@ pub struct RepairView {
     pub trouble: Option<Trouble>,
     pub review: Review,
     pub people: Vec<Person>,
+    /// Where the patch lies on the map, where both nodes have coordinates.
+    pub spot: Option<SpotView>,
+    /// How long the crew takes; filled in from the lists.
+    pub pace: Option<PaceView>,
     /// Other repairs in which a clock runs.
     pub others: Vec<Other>,
 }
@@ -69,7 +82,7 @@ pub struct Other {
 }
 
 /// Returns when a repair wants somebody next, or `None` if no clock of it does.
-pub fn other(repair: &Repair, now: &crate::facts::Moment) -> Option<Other> {
+pub fn other(repair: &Repair, now: &Moment) -> Option<Other> {
     let (plan, attempt) = times::plan_and_attempt(repair)?;
     let shown = hold::hold(plan, attempt, now).filter(|hold| hold.released_ms.is_none());
     let holding = shown.is_some();
@@ -109,6 +122,8 @@ pub struct GoView {
     pub good_until_ms: Option<i64>,
     /// The budget with the measured push and the temperatures read last.
     pub budget: Option<crate::procedure::plan::Budget>,
+    /// How long the line above stores the inflow, where that was worked out.
+    pub storing: Option<Storing>,
     pub broken: Vec<BrokenView>,
 }
 
@@ -126,7 +141,7 @@ pub fn repair_view(repair: &Repair, around: &Around) -> RepairView {
         tasks: context.map_or_else(Vec::new, |(plan, attempt)| tasks::tasks(plan, attempt)),
         photos: tasks::photos(repair),
         next: next::next(repair, around),
-        go: context.map(|(plan, attempt)| go(repair, plan, attempt)),
+        go: context.map(|(plan, attempt)| go(repair, plan, attempt, now)),
         clock: context.and_then(|(plan, attempt)| clock::clock(plan, attempt, now)),
         fold_limit_um: repair.contract.fold_limit.value.height(repair.line.height_um),
         cure: context.and_then(|(plan, attempt)| clock::cure(plan, attempt, now)),
@@ -134,6 +149,8 @@ pub fn repair_view(repair: &Repair, around: &Around) -> RepairView {
         hold,
         review: review::review(repair),
         people: around.people.to_vec(),
+        spot: spot::spot(repair, &around.facts.position),
+        pace: None,
         others: vec![],
         repair: repair.clone(),
     }
@@ -159,10 +176,16 @@ fn stages(repair: &Repair) -> Vec<StageView> {
         .collect()
 }
 
-fn go(repair: &Repair, plan: &crate::procedure::plan::Plan, attempt: &Attempt) -> GoView {
+fn go(repair: &Repair, plan: &crate::procedure::plan::Plan, attempt: &Attempt, now: &Moment) -> GoView {
     let budget = gate::budget_for_go(plan, attempt);
+    let read = attempt.last_temperatures().map_or(&plan.choice.temperatures, |(_, read)| read);
+    let hold = gate::planned_hold(plan, attempt, read);
+    let stored = budget.as_ref().ok().and_then(|budget| storing::storing(repair, attempt, budget, hold, now));
     let broken = match &budget {
-        Ok(budget) => times::too_short(budget).into_iter().collect(),
+        Ok(budget) => {
+            let full = stored.as_ref().and_then(storing::short).filter(|_| !repair.waived(Rule::StorageShort, ""));
+            times::too_short(budget).into_iter().chain(full.filter(|_| attempt.joined.is_none())).collect()
+        }
         Err(broken) => vec![broken.clone()],
     };
     let age = plan.contract.temperatures_age_ms.value.as_ms();
@@ -171,6 +194,7 @@ fn go(repair: &Repair, plan: &crate::procedure::plan::Plan, attempt: &Attempt) -
         second: attempt.second_go.clone(),
         good_until_ms: attempt.second_go.as_ref().map(|go| go.at.moment.at_ms + age),
         budget: budget.ok(),
+        storing: stored,
         broken: broken.iter().map(|one| BrokenView::of(repair, one)).collect(),
     }
 }

@@ -6,6 +6,7 @@ use super::review::{asks, review};
 use crate::procedure::repair::{Repair, Standing};
 use crate::procedure::rules::Rule;
 use crate::procedure::stage::Stage;
+use crate::procedure::times::{self, Pace};
 use crate::register::Row;
 use crate::shelf::method::TaskKind;
 use crate::units::Length;
@@ -72,6 +73,12 @@ pub struct Summary {
     pub asks: Vec<Rule>,
     pub certificate: Option<String>,
     pub changed_ms: i64,
+    /// By the contract; whose times the paces are.
+    #[serde(default)]
+    pub crew: String,
+    /// How long the crew took, attempt by attempt.
+    #[serde(default)]
+    pub paces: Vec<Pace>,
 }
 
 /// Returns the line that lists show of a repair.
@@ -97,6 +104,8 @@ pub fn summary(repair: &Repair) -> Summary {
         asks: reviewed.as_ref().map_or_else(Vec::new, asks),
         certificate: repair.issued.as_ref().map(|issued| issued.number.clone()),
         changed_ms: repair.last_moment.at_ms,
+        crew: repair.contract.crew.clone(),
+        paces: times::paces(repair),
     }
 }
 
@@ -169,6 +178,8 @@ pub fn damaged_row(id: &str) -> Row {
         asks: vec![],
         certificate: None,
         changed_ms: 0,
+        crew: String::new(),
+        paces: vec![],
     };
     Row {
         repair: shown.repair.clone(),

@@ -4,9 +4,11 @@ use super::super::plan::{Budget, Closure, Plan, Temperatures};
 use super::super::repair::{Attempt, Repair};
 use super::super::rules::{Broken, Rule, n, t};
 use super::super::stage::Stage;
+use super::super::storing;
 use super::super::times;
 use super::staging::{air, lots};
 use super::{Around, standing};
+use crate::units::Span;
 
 /// Returns what stands in the way of joining the parts at these temperatures.
 pub fn second_go(repair: &Repair, temperatures: &Temperatures, around: &Around) -> Vec<Broken> {
@@ -24,6 +26,8 @@ pub fn second_go(repair: &Repair, temperatures: &Temperatures, around: &Around) 
         Ok(budget) => {
             found.extend(times::too_short(&budget));
             found.extend(closures_that_end_first(plan, attempt, &budget, temperatures, now.at_ms));
+            let hold = planned_hold(plan, attempt, temperatures);
+            found.extend(storing::storing(repair, attempt, &budget, hold, now).as_ref().and_then(storing::short));
         }
     }
     found
@@ -39,12 +43,17 @@ pub fn closures_that_end_first(
     temperatures: &Temperatures,
     now_ms: i64,
 ) -> Vec<Broken> {
-    let cold = times::coldest_so_far(attempt)
-        .map_or(times::coldest(temperatures), |(cold, _)| cold.min(times::coldest(temperatures)));
-    let hold = times::at_coldest(&plan.resin.hold, cold).unwrap_or_else(|_| times::longest(&plan.resin.hold));
+    let hold = planned_hold(plan, attempt, temperatures);
     let work = budget.wet_out_ms.as_ms() + budget.loaded_push_ms.as_ms() + budget.connect_ms.as_ms();
     let end_ms = now_ms + work + hold.as_ms();
     closures_before(&plan.choice.closures, end_ms)
+}
+
+/// Returns the hold at the coldest of pipe and water, of these temperatures and of all read before.
+pub fn planned_hold(plan: &Plan, attempt: &Attempt, temperatures: &Temperatures) -> Span {
+    let cold = times::coldest_so_far(attempt)
+        .map_or(times::coldest(temperatures), |(cold, _)| cold.min(times::coldest(temperatures)));
+    times::at_coldest(&plan.resin.hold, cold).unwrap_or_else(|_| times::longest(&plan.resin.hold))
 }
 
 /// Returns the closures that end before a moment.

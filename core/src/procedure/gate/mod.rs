@@ -9,7 +9,7 @@ mod sleeve;
 mod staging;
 mod test_push;
 
-pub use joining::{closures_before, closures_that_end_first};
+pub use joining::{closures_before, closures_that_end_first, planned_hold};
 pub use judging::findings;
 pub use open_tasks::{missing_photos, open_tasks};
 pub use test_push::budget_for_go;

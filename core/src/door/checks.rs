@@ -1,0 +1,78 @@
+//! Requests about the named checks: the list, one worked out, one kept with a repair.
+
+use serde::Serialize;
+use serde_json::{Map, Value};
+
+use super::Visit;
+use super::response::{Answer, Problem};
+use crate::checks::named::{self, CheckError, Understood};
+use crate::procedure::Command;
+use crate::procedure::repair::WorkedOut;
+use crate::view;
+
+/// Every check, and of a repair what is known for it and what was worked out.
+#[derive(Debug, Serialize)]
+pub struct ChecksView {
+    /// The repair that they are for; none for checks on their own.
+    pub repair: Option<String>,
+    pub number: String,
+    /// As `mendline check --list` prints them.
+    pub checks: Value,
+    /// By the check's name: fields that the repair knows already.
+    pub known: Map<String, Value>,
+    /// The last of each check that was worked out for the repair.
+    pub worked: Vec<WorkedOut>,
+    /// What came of the name and the fields that were asked with.
+    pub tried: Option<Tried>,
+}
+
+/// A check worked out for the screen; nothing is written.
+#[derive(Debug, Serialize)]
+pub struct Tried {
+    pub name: String,
+    /// The fields as they were understood.
+    pub fields: Value,
+    pub output: Option<Value>,
+    pub problem: Option<CheckError>,
+}
+
+impl Visit<'_> {
+    pub(super) fn check(&mut self, name: &str, input: &Value) -> Result<Answer, Problem> {
+        let output = named::run(name, input).map_err(|problem| Problem::error("check", problem.to_string()))?;
+        Ok(Answer::Check { output })
+    }
+
+    pub(super) fn checks(&mut self, id: &str, name: &str, input: Option<&Value>) -> Result<Answer, Problem> {
+        let repair = if id.is_empty() { None } else { Some(self.store.repair(id)?) };
+        let known = |check: &&named::Check| {
+            let fields = repair.as_ref().map_or_else(Map::new, |repair| view::known(repair, check.name));
+            (check.name.to_owned(), Value::Object(fields))
+        };
+        Ok(Answer::Checks(Box::new(ChecksView {
+            checks: named::list(),
+            known: named::all().iter().map(known).collect(),
+            worked: repair.as_ref().map_or_else(Vec::new, |repair| repair.worked_last().into_iter().cloned().collect()),
+            tried: input.filter(|_| !name.is_empty()).map(|input| tried(name, input)),
+            number: repair.as_ref().map_or_else(String::new, |repair| repair.number.clone()),
+            repair: repair.map(|repair| repair.id),
+        })))
+    }
+
+    pub(super) fn work_out(&mut self, id: &str, name: &str, input: &Value) -> Result<Answer, Problem> {
+        let says = |problem: CheckError| Problem::error("check", format!("{problem}."));
+        let Understood { fields, typed } = named::understood(name, input).map_err(says)?;
+        let worked = named::worked(name, &fields).map_err(says)?;
+        self.tell_any(id, &Command::WorkOut { worked: Box::new(named::Worked { typed, ..worked }) })
+    }
+}
+
+fn tried(name: &str, input: &Value) -> Tried {
+    let understood = named::understood(name, input);
+    let fields = understood.as_ref().map_or_else(|_| input.clone(), |found| found.fields.clone());
+    let found = understood.and_then(|found| named::run(name, &found.fields));
+    let (output, problem) = match found {
+        Ok(output) => (Some(output), None),
+        Err(problem) => (None, Some(problem)),
+    };
+    Tried { name: name.into(), fields, output, problem }
+}
