@@ -119,6 +119,9 @@ pub struct Content {
     pub signatures: Vec<Signature>,
     pub head: Head,
     pub seal: Seal,
+    /// The record that lies inside the file. Known: the file is PDF/A-3a. Absent: it is PDF/A-2a, and why.
+    #[serde(default = "no_record")]
+    pub record: Known<RecordCopy>,
     /// What the QR code says; written in capitals, so use only what survives that. `None`: no code is drawn, and the
     /// page doesn't speak of one. A rehearsal never has a code.
     pub qr: Option<String>,
@@ -139,6 +142,10 @@ pub struct Content {
     pub photos: Vec<Photo>,
     /// What this paper is not, and how to check and keep it.
     pub cautions: Vec<Pair>,
+}
+
+fn no_record() -> Known<RecordCopy> {
+    Known::Absent("no record was handed over".into())
 }
 
 /// What the paper is.
@@ -271,4 +278,17 @@ pub enum Seal {
         /// The key's fingerprint, hexadecimal, 16 digits or more.
         fingerprint: String,
     },
+}
+
+/// The record inside the file.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct RecordCopy {
+    /// The name of the file, such as `record.json`: letters and figures of ASCII, `-` and `.`.
+    pub name: String,
+    /// Of `json`: 64 hexadecimal digits.
+    pub sha256: String,
+    /// The bytes of the file. Not serialized: a snapshot names them by their hash.
+    #[serde(skip)]
+    pub json: Vec<u8>,
 }

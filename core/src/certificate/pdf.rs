@@ -1,19 +1,23 @@
 //! The display list as a PDF file: tagged, archivable, the same bytes for the same pages.
 //!
 //! - [`ink`]: marks to page operators · [`structure`]: the tree of what they mean.
+//! - [`extent`]: how far a figure reaches.
 //! - [`form`]: the empty signature fields.
+//! - [`attachment`]: the record inside the file.
 //! - [`archive`]: metadata, output intent, outline · [`srgb`]: the colour profile.
 //!
-//! The file is written to be PDF/A-3a and PDF/UA-1. It is not encrypted and holds no link, no script.
+//! The file is written to be PDF/A-3a and PDF/UA-1; without a record inside it is PDF/A-2a, which allows no such attachment. It is not encrypted and holds no link, no script.
 
 mod archive;
+mod attachment;
+mod extent;
 mod form;
 mod ink;
 mod srgb;
 mod structure;
 
 use super::CertificateError;
-use super::content::Content;
+use super::content::{Content, Known};
 use super::display::{Document, Mark, Weight};
 use super::fonts::Fonts;
 use lopdf::{Object, StringFormat};
@@ -52,7 +56,9 @@ pub fn write(content: &Content, document: &Document, fonts: &Fonts) -> Result<Ve
     if let Some(warning) = warnings.first() {
         return Err(fault(warning.msg.clone()));
     }
-    finish(&mut file, content, document, &tagged).map_err(|error| fault(error.to_string()))?;
+    let extents = extent::figures(document, fonts);
+    finish(&mut file, content, document, &structure::Marks { tagged, extents })
+        .map_err(|error| fault(error.to_string()))?;
     save(file)
 }
 
@@ -61,11 +67,14 @@ fn finish(
     file: &mut lopdf::Document,
     content: &Content,
     document: &Document,
-    tagged: &[ink::Marked],
+    marks: &structure::Marks,
 ) -> Result<(), lopdf::Error> {
     archive::add(file, content, document)?;
+    if let Known::Known(record) = &content.record {
+        attachment::add(file, content, record)?;
+    }
     let widgets = form::add(file, document)?;
-    structure::add(file, document, tagged, &widgets)
+    structure::add(file, document, marks, &widgets)
 }
 
 fn fault(what: String) -> CertificateError {

@@ -48,12 +48,15 @@ impl RecordFile {
 }
 
 /// Returns what a chain says of itself.
-pub fn chain(entries: &[Entry], device: &str) -> ChainFacts {
-    ChainFacts {
+///
+/// Errors: as [`write`].
+pub fn chain(repair: &Repair, entries: &[Entry], device: &str) -> Result<ChainFacts, Problem> {
+    Ok(ChainFacts {
         head_hex: heads_of(entries).iter().map(ToString::to_string).collect::<Vec<_>>().join(" "),
         entries: entries.len() as u64,
         device: device.to_owned(),
-    }
+        record: write(repair, entries)?,
+    })
 }
 
 /// Returns the bytes of a record file.

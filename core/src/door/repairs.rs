@@ -202,7 +202,7 @@ impl Visit<'_> {
 
     pub(super) fn certificate(&mut self, id: &str) -> Result<Answer, Problem> {
         let repair = self.store.repair(id)?;
-        let chain = record::chain(&self.store.journal.entries(id)?, &self.facts.device);
+        let chain = record::chain(&repair, &self.store.journal.entries(id)?, &self.facts.device)?;
         let folder = self.store.folder.clone();
         let photo = |sha256: &str| photos::read(&folder, sha256.parse().ok()?).ok();
         let content = certificate::derive(&repair, &chain, &self.people, &photo, self.facts.moment.clone())

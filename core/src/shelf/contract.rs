@@ -17,6 +17,9 @@ pub struct Contract {
     pub contractor: String,
     pub crew: String,
     pub paper: Paper,
+    /// Whether the record may lie inside the certificate, for owners whose archive takes no attachments.
+    #[serde(default)]
+    pub attachments: Attachments,
     /// Least cover of the defect on each side, after all errors.
     pub cover_least_um: Sourced<Length>,
     /// How far the patch may come to rest from where it was meant to, at most.
@@ -66,6 +69,17 @@ pub struct Contract {
 pub enum Paper {
     A4,
     Letter,
+}
+
+/// Whether the owner's archive takes a file inside a file.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Attachments {
+    /// The certificate is PDF/A-3a, with the record inside.
+    #[default]
+    Allowed,
+    /// The certificate is PDF/A-2a, without it.
+    Refused,
 }
 
 /// What a gap between two readings that is too long costs.

@@ -32,7 +32,7 @@ mod working_time;
 
 pub use missing::refusals;
 
-use super::content::{Content, Head, Kind, Paper, Seal};
+use super::content::{Content, Head, Kind, Known, Paper, RecordCopy, Seal};
 use crate::facts::Moment;
 use crate::procedure;
 use crate::procedure::plan::Plan;
@@ -51,6 +51,8 @@ pub struct ChainFacts {
     pub entries: u64,
     /// The device that makes the certificate.
     pub device: String,
+    /// The record as a file, up to the head.
+    pub record: Vec<u8>,
 }
 
 /// Returns what the certificate or the record of a repair says.
@@ -107,6 +109,7 @@ fn content(case: &Case, chain: &ChainFacts, photos: &dyn Fn(&str) -> Option<Vec<
         number,
         head,
         seal: Seal::None,
+        record: record(case, chain),
         stages: stages::stages(case),
         working_time: working_time::working_time(case),
         hold: hold::hold(case),
@@ -195,6 +198,20 @@ fn kind(repair: &Repair) -> Option<Kind> {
 fn number(repair: &Repair) -> String {
     let issued = repair.issued.as_ref().map_or(repair.number.as_str(), |issued| issued.number.as_str());
     issued.strip_prefix("REHEARSAL").map_or(issued, str::trim_start).to_owned()
+}
+
+/// Returns the record to lie inside the file, unless the contract refuses attachments.
+fn record(case: &Case, chain: &ChainFacts) -> Known<RecordCopy> {
+    match case.repair.contract.attachments {
+        contract::Attachments::Refused => {
+            Known::Absent(format!("contract {} refuses attachments", case.repair.contract.id))
+        }
+        contract::Attachments::Allowed => Known::Known(RecordCopy {
+            name: "record.json".into(),
+            sha256: photos::sha256(&chain.record),
+            json: chain.record.clone(),
+        }),
+    }
 }
 
 fn code(case: &Case, number: &str, head: &Head, at_ms: i64) -> Option<String> {

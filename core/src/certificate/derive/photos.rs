@@ -46,9 +46,13 @@ fn title(case: &Case, photo: &repair::Photo) -> String {
 /// Returns the reduced copy. Errors: why there is none, as a clause.
 fn copy(photo: &repair::Photo, original: &dyn Fn(&str) -> Option<Vec<u8>>) -> Result<PhotoCopy, String> {
     let bytes = original(&photo.sha256).ok_or("the original is not on this device")?;
-    let read: String = Sha256::digest(&bytes).iter().map(|byte| format!("{byte:02x}")).collect();
-    if read != photo.sha256 {
+    if sha256(&bytes) != photo.sha256 {
         return Err("the file on this device is not the original: its SHA-256 is another".into());
     }
     photo_copy::reduced(&bytes).map_err(|fault| fault.to_string())
+}
+
+/// Returns the hash of bytes: 64 hexadecimal digits.
+pub fn sha256(bytes: &[u8]) -> String {
+    Sha256::digest(bytes).iter().map(|byte| format!("{byte:02x}")).collect()
 }

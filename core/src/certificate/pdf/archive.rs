@@ -80,8 +80,8 @@ fn iso_date(content: &Content) -> String {
     })
 }
 
-/// `D:20261014150252+02'00'`.
-fn pdf_date(content: &Content) -> String {
+/// Returns the date of the document, as `D:20261014150252+02'00'`.
+pub fn pdf_date(content: &Content) -> String {
     let iso = iso_date(content);
     let (local, offset) = iso.split_at(iso.len().saturating_sub(6));
     let digits: String = local.chars().filter(char::is_ascii_digit).collect();
@@ -94,6 +94,8 @@ fn escaped(text: &str) -> String {
 
 fn xmp(content: &Content, document: &Document) -> String {
     let (title, program) = (escaped(&document.title), escaped(&content.made_by));
+    // Part 3 allows an attachment of any form, part 2 does not (ISO 19005-2, 6.8).
+    let part = if content.record.value().is_some() { 3 } else { 2 };
     let (language, date) = (escaped(&content.language), iso_date(content));
     format!(
         r#"<?xpacket begin="{mark}" id="W5M0MpCehiHzreSzNTczkc9d"?>
@@ -107,7 +109,7 @@ fn xmp(content: &Content, document: &Document) -> String {
 <xmp:MetadataDate>{date}</xmp:MetadataDate>
 <xmp:CreatorTool>{program}</xmp:CreatorTool>
 <pdf:Producer>{program}</pdf:Producer>
-<pdfaid:part>3</pdfaid:part>
+<pdfaid:part>{part}</pdfaid:part>
 <pdfaid:conformance>A</pdfaid:conformance>
 <pdfuaid:part>1</pdfuaid:part>
 </rdf:Description>

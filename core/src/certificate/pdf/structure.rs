@@ -6,15 +6,24 @@ use super::ink::{Marked, role_name};
 use crate::certificate::display::{Document, Element, Role};
 use lopdf::{Dictionary, Object, ObjectId, dictionary};
 
-/// Adds the tree over `tagged`, for each page the elements of its marked sequences, and over the fields.
+/// What is known of the marks on the pages.
+pub struct Marks {
+    /// For each page, the elements of its marked sequences.
+    pub tagged: Vec<Marked>,
+    /// For each element, how far it reaches if it is a figure.
+    pub extents: Vec<Option<[i64; 4]>>,
+}
+
+/// Adds the tree over the marks and the fields.
 ///
 /// Errors: if the file is not built as expected.
 pub fn add(
     file: &mut lopdf::Document,
     document: &Document,
-    tagged: &[Marked],
+    marks: &Marks,
     widgets: &[Widget],
 ) -> Result<(), lopdf::Error> {
+    let tagged = &marks.tagged;
     let pages: Vec<ObjectId> = file.get_pages().into_values().collect();
     let root = file.new_object_id();
     let whole = file.new_object_id();
@@ -24,7 +33,10 @@ pub fn add(
     tree.hold(widgets);
     for (index, element) in document.elements.iter().enumerate() {
         let parent = element.parent.map_or(whole, |parent| tree.ids[parent]);
-        let dictionary = tree.element(index, element, parent);
+        let mut dictionary = tree.element(index, element, parent);
+        if let Some(extent) = marks.extents.get(index).copied().flatten() {
+            dictionary.set("A", layout_of(extent));
+        }
         file.set_object(tree.ids[index], dictionary);
     }
     let mut numbers = Vec::new();
@@ -52,6 +64,11 @@ pub fn add(
     catalog.set("StructTreeRoot", root);
     catalog.set("MarkInfo", dictionary! { "Marked" => true });
     Ok(())
+}
+
+/// A figure's place on its page.
+fn layout_of(extent: [i64; 4]) -> Dictionary {
+    dictionary! { "O" => "Layout", "Placement" => "Block", "BBox" => extent.map(Object::Integer).to_vec() }
 }
 
 /// What an element holds, in order.

@@ -172,6 +172,7 @@ impl Story {
             head_hex: format!("7c41e09a53d2{}81ab", "0".repeat(48)),
             entries: self.repair().entries,
             device: "K3F".into(),
+            record: b"{}".to_vec(),
         };
         let originals = |sha: &str| self.originals.get(sha).cloned();
         derive(self.repair(), &chain, self.people(), &originals, self.moment())

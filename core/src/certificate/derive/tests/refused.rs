@@ -101,7 +101,12 @@ fn a_lateral_that_the_patch_covers_only_where_it_came_to_rest_stops_the_certific
 fn a_head_that_is_no_hash_is_refused() {
     let story = mended();
     for head in ["", "7C41", &"g".repeat(64), &"A".repeat(64)] {
-        let chain = crate::certificate::ChainFacts { head_hex: head.into(), entries: 3, device: "K3F".into() };
+        let chain = crate::certificate::ChainFacts {
+            head_hex: head.into(),
+            entries: 3,
+            device: "K3F".into(),
+            record: b"{}".to_vec(),
+        };
         let made = crate::certificate::derive(story.repair(), &chain, story.people(), &|_| None, story.moment());
         assert_eq!(made.unwrap_err()[0].rule, Rule::BadValue);
     }
