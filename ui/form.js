@@ -19,12 +19,19 @@ export function readForm(controls) {
     if (problem) problems.push({ field: control.id, text: problem });
     else if (value !== undefined) put(fields, control.name, value, control.dataset.as?.endsWith("list"));
   }
-  return { fields, problems };
+  return { fields, problems: [...problems, ...unpicked(controls)] };
+}
+
+// A question that needs an answer says so by its words on each of them.
+function unpicked(controls) {
+  const asks = controls.filter(({ type, dataset }) => type === "radio" && dataset.needed);
+  const open = asks.filter(({ name }) => !asks.some((other) => other.name === name && other.checked));
+  return [...new Set(open.map(({ dataset }) => dataset.needed))].map((label) => ({ field: open.find(({ dataset }) => dataset.needed === label).id, text: say("problem.pick", { label }) }));
 }
 
 function read({ value, label, dataset: { as, steps = "1", min, max, spanned, offset = "0", needed } }) {
   const text = value.trim();
-  if (text === "") return needed === "yes" ? { problem: say("problem.missing", { label }) } : {};
+  if (text === "") return needed ? { problem: say("problem.missing", { label }) } : {};
   if (as === "yes") return { value: text === "yes" };
   if (as === "number-list") return { value: Number(text) };
   if (as === "json") return { value: JSON.parse(text) };

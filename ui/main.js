@@ -5,6 +5,7 @@ import { createAnnouncer } from "./device/announce.js";
 import { createBattery } from "./device/battery.js";
 import { createCues } from "./device/cue.js";
 import { createLight } from "./device/light.js";
+import { createNotices } from "./device/notice.js";
 import { createPhotos } from "./device/photos.js";
 import { createPosition } from "./device/position.js";
 import { createWake } from "./device/wake.js";
@@ -13,6 +14,7 @@ import { chosenFile, controlsOf, merged, readForm, tidied } from "./form.js";
 import { patch } from "./patch.js";
 import { banner } from "./parts/banner.js";
 import { html } from "./html.js";
+import { createReminders } from "./reminders.js";
 import { route } from "./route.js";
 import { SCREENS } from "./screens.js";
 import { createStore } from "./store.js";
@@ -33,13 +35,16 @@ const cues = createCues(window);
 const light = createLight(document.documentElement, localStorage);
 const wake = createWake(document, navigator);
 const battery = createBattery(navigator);
+const notices = createNotices(window, document);
+const reminders = createReminders({ play: cues.play, speak: (says) => cues.speak(says), notice: (says) => notices.give(say("app.name"), says) });
+const person = () => localStorage.getItem("mendline.person");
 const position = createPosition({ watch: watchPosition, clock: () => Date.now() });
 
 const store = createStore({
-  ask, monotonic, later,
+  ask, monotonic, later, wall: () => Date.now(),
   storage: localStorage,
   newId: () => crypto.randomUUID(),
-  facts: () => ({ person: localStorage.getItem("mendline.person"), position: position.fact(), battery_pct: battery.percent() }),
+  facts: () => ({ person: person(), position: position.fact(), battery_pct: battery.percent() }),
 });
 
 const fetchPhotos = createPhotos(root, async (sha256) => (await ask({ id: crypto.randomUUID(), request: { do: "photo", sha256 } })).ok);
@@ -49,12 +54,15 @@ let drawn = { second: null, wall: Date.now(), since: monotonic(), looked: 0 };
 
 function show() {
   const { name, params } = store.state.route;
-  const { screen, asks } = SCREENS[name];
+  const { screen, asks, tells = false } = SCREENS[name];
   const ready = !asks || store.state.answer !== null;
   const shown = ready ? screen : SCREENS.opening.screen;
-  const view = { ...store.state.answer, params, now: store.now(), light: light.now(), person: localStorage.getItem("mendline.person"), drafts: store.state.drafts, problems: store.state.problems, error: store.state.error, came };
+  const { answer, refusal, problems, error } = store.state;
+  const view = { ...answer, params, now: store.now(), light: light.now(), person: person(), drafts: store.drafts(), refusal, problems, error, came };
+  reminders.take(answer);
   const { title, body } = drawnOf(shown, view);
-  patch(root, html`${banner(store.state)}${body}`);
+  // A screen of a repair says itself what was refused, beside the way out.
+  patch(root, html`${banner(tells ? { ...store.state, refusal: null } : store.state)}${body}`);
   document.title = `${title} · ${say("app.name")}`;
   fetchPhotos();
   if (ready && arriving) arrived();
@@ -91,7 +99,9 @@ let [came, here] = ["#/", location.hash || "#/"];
 function arrive() {
   if (location.hash !== here) [came, here] = [here, location.hash];
   arriving = true;
-  store.go(route(location.hash));
+  const before = store.state.route;
+  const next = route(location.hash);
+  store.go(next, before?.name === next.name && before.params.id === next.params.id && next.name === "repair");
   const { live = false } = SCREENS[store.state.route.name];
   position.follow(live);
   wake.keep(live);
@@ -107,36 +117,83 @@ function look() {
 // What writes nothing needs no outbox, and is not said to be recorded.
 const READS = ["certificate", "record", "check_record"];
 
-/** Sends what a control or a form asks for, and goes on when it was recorded. */
-async function send(request, { then, form } = {}) {
+/** Sends what a control or a form asks for, and goes on when it was recorded. Returns whether it was. */
+async function send(request, { then, form, stay = false } = {}) {
+  if (wantsName(request) && askWho(() => send(request, { then, form, stay }))) return false;
   store.fault([]);
+  const scope = store.scope();
+  if (request.command?.command === "second_go") notices.allow();
   const response = await (READS.includes(request.do) ? store.ask(request) : store.send(request));
-  if (!response?.ok) { cues.play("warn"); return; }
-  if (form) store.forget(form);
-  if (request.do === "accept_plan") { store.forget(`plan-${request.repair}`); delete asked[`plan-${request.repair}`]; }
-  if (request.command?.command === "report") store.forget(`ago-${request.repair}`);
-  cues.play("done");
-  if (response.ok.kind === "file") { announce(await saveFile(response.ok)); return; }
-  if (response.ok.kind === "checked") { store.show(response.ok); return; }
+  if (!response?.ok) { cues.play("warn"); return false; }
+  if (form) store.forget(form, scope);
+  if (request.do === "accept_plan") { store.forget(`plan-${request.repair}`, scope); delete asked[`plan-${request.repair}`]; }
+  if (request.command?.command === "report") store.forget(`ago-${request.command.happening.what}`, scope);
+  cues.play(response.ok.trouble && request.command?.command === "report" ? "alarm" : "done");
+  if (response.ok.kind === "file") { announce(await saveFile(response.ok)); return true; }
+  if (response.ok.kind === "checked") { store.show(response.ok); return true; }
   announce(say("recorded"));
+  if (stay || scope === store.scope()) takeShown(response.ok);
+  if (stay) return true;
   // A repair that was just opened has an id only now.
   const next = then?.replace("{repair}", response.ok.repair?.id);
   if (next && next !== location.hash) location.hash = next;
   else await look();
+  return true;
 }
 
-async function submit(form) {
+// What came of a tap is shown at once, if the screen still asks for it.
+function takeShown(ok) {
+  const { name, params } = store.state.route;
+  if (name === "repair" && ok.kind === "repair" && ok.repair.id === params.id) store.show(ok);
+}
+
+async function submit(form, { stay } = {}) {
   const { fields, problems } = readForm(controlsOf(form));
   if (problems.length > 0) return store.fault(problems);
   const whole = merged(JSON.parse(form.dataset.request), fields);
   const request = form.dataset.tidy ? tidied(whole) : whole;
   if (form.dataset.live) { asked[form.id] = fields; return look(); }
-  if (!form.querySelector("input[type=file]")) return send(request, { then: form.dataset.then, form: form.id });
+  const options = { then: form.dataset.then, form: form.id, stay };
+  if (!form.querySelector("input[type=file]")) return send(request, options);
   const file = await chosenFile(form);
   if (!file) return store.fault([{ field: form.querySelector("input[type=file]").id, text: say("problem.file") }]);
   const named = form.querySelector("[data-filename]") ? { name: file.name } : {};
-  return send({ ...request, ...named, [file.field]: file.bytes }, { then: form.dataset.then, form: form.id });
+  return send({ ...request, ...named, [file.field]: file.bytes }, options);
 }
+
+// Several forms by one act, in their order; what can't be sent stays and says why.
+async function submitAll(ids) {
+  for (const id of ids) {
+    const form = document.getElementById(id);
+    if (form && !(await submit(form, { stay: true }))) return;
+  }
+  await look();
+}
+
+// What is asked wants a name, once; a report never waits for one.
+const REPORTS = ["report", "end_attempt"];
+const NAMED = ["tell", "keep_photo", "accept_plan", "issue"];
+const wantsName = ({ do: what, command }) => !person() && NAMED.includes(what) && !REPORTS.includes(command?.command);
+
+let whoWaits = null;
+let whoAsked = false;
+function askWho(next) {
+  const dialog = document.getElementById("who");
+  if (!dialog || whoAsked) return false;
+  [whoWaits, whoAsked] = [next, true];
+  dialog.showModal();
+  return true;
+}
+
+root.addEventListener("close", ({ target }) => {
+  if (target.id !== "who") return;
+  const picked = target.returnValue && target.returnValue !== "close";
+  if (picked) localStorage.setItem("mendline.person", target.returnValue);
+  const next = whoWaits;
+  whoWaits = null;
+  store.redraw();
+  if (picked) next?.();
+}, true);
 
 function keepTyped(control) {
   if (control.name === "light") light.set(control.value);
@@ -181,10 +238,11 @@ root.addEventListener("submit", (event) => {
 });
 
 root.addEventListener("click", (event) => {
-  const control = event.target.closest("[data-request], [data-opens], [data-jump]");
+  const control = event.target.closest("[data-request], [data-opens], [data-jump], [data-sends]");
   if (!control || control.dataset.hold || control.nodeName === "FORM") return;
   if (control.dataset.jump) { event.preventDefault(); jump(control.dataset.jump); }
   else if (control.dataset.opens) document.getElementById(control.dataset.opens)?.showModal();
+  else if (control.dataset.sends) submitAll(control.dataset.sends.split(" "));
   else if (resting !== null) askNow();
   else send(JSON.parse(control.dataset.request), { then: control.dataset.then });
 });
@@ -217,6 +275,7 @@ listenForHolds(root, {
 // Clocks run on the core's moment. When this device's clocks disagree, it slept or was set: the core is asked again.
 setInterval(() => {
   const second = Math.floor((store.now()?.at_ms ?? Date.now()) / 1000);
+  if (store.now()) reminders.tick(store.now().at_ms);
   if (second === drawn.second || document.visibilityState !== "visible") return;
   const jump = Math.abs(Date.now() - drawn.wall - (monotonic() - drawn.since));
   drawn = { ...drawn, second, wall: Date.now(), since: monotonic() };

@@ -1,4 +1,5 @@
-// By route: the screen, what it asks the core for, and whether a clock runs on it (`live`).
+// By route: the screen, what it asks the core for, whether a clock runs on it (`live`), and whether it says itself what was
+// refused (`tells`).
 
 import * as check from "./screens/check.js";
 import * as broken from "./screens/broken.js";
@@ -17,7 +18,7 @@ import * as today from "./screens/today.js";
 
 export const SCREENS = {
   today: { screen: today, asks: () => ({ do: "today" }), live: true },
-  repair: { screen: repair, asks: ({ id }) => ({ do: "repair", repair: id }), live: true },
+  repair: { screen: repair, asks: ({ id }) => ({ do: "repair", repair: id }), live: true, tells: true },
   plan: { screen: plan, asks: ({ id }, _, asked) => ({ do: "plan", repair: id, ...plan.choiceOf(asked[`plan-${id}`]) }) },
   intake: { screen: intake, asks: () => ({ do: "inspections" }) },
   line: { screen: line, asks: ({ file, index }) => ({ do: "inspection", file, index: Number(index) }) },

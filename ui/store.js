@@ -3,16 +3,20 @@
 /** How long to wait before the same envelope is sent again, in ms; the last one repeats. */
 const WAITS = [500, 1000, 2000, 5000];
 
+/** The longest wait that an envelope can tell, in ms. */
+const LONGEST_MS = 0xffff_ffff;
+
 /** How many letters an envelope may have to be kept where there is little room. */
 const SMALL = 10_000;
 
 /**
- * Returns the store. `ports`: ask(envelope), storage (getItem, setItem), monotonic() in ms, newId(), facts() and later(ms, run).
+ * Returns the store. `ports`: ask(envelope), storage (getItem, setItem), monotonic() and wall() in ms, newId(), facts() and later(ms, run).
  *
  * A report is kept in `storage` until the core has answered it, and sent again with the same id: that has no double effect.
  */
 export function createStore(ports) {
   const state = { route: null, answer: null, refusal: null, error: null, problems: [], unreachable: false, outbox: read("outbox", []), drafts: read("drafts", {}) };
+  const scope = () => state.route?.params?.id ?? "";
   const listeners = new Set();
   const promised = new Map();
   let seen = null;
@@ -76,7 +80,7 @@ export function createStore(ports) {
   function send(request) {
     const same = state.outbox.find((envelope) => JSON.stringify(envelope.request) === JSON.stringify(request));
     if (same && promised.has(same.id)) return promised.get(same.id).promise;
-    const envelope = { id: ports.newId(), ...ports.facts(), request };
+    const envelope = { id: ports.newId(), ...ports.facts(), tapped_ms: ports.wall(), request };
     const waiting = {};
     waiting.promise = new Promise((resolve) => { waiting.resolve = resolve; });
     promised.set(envelope.id, waiting);
@@ -86,12 +90,15 @@ export function createStore(ports) {
     return waiting.promise;
   }
 
+  // A tap happened when it was made, however long the core was silent.
+  const waited = ({ tapped_ms: tapped, ...envelope }) => ({ ...envelope, waited_ms: Math.min(LONGEST_MS, Math.max(0, Math.round(ports.wall() - (tapped ?? ports.wall())))) });
+
   async function flush() {
     if (flushing) return;
     flushing = true;
     try {
       while (state.outbox.length > 0) {
-        const response = await ports.ask(state.outbox[0]);
+        const response = await ports.ask(waited(state.outbox[0]));
         const { id } = state.outbox.shift();
         keepOutbox();
         take(response);
@@ -118,17 +125,21 @@ export function createStore(ports) {
     /** Shows an answer that came of a tap, such as what a check found. */
     show: (answer) => { Object.assign(state, { answer }); changed(); },
     subscribe: (listen) => { listeners.add(listen); return () => listeners.delete(listen); },
-    /** Goes to a route: what was shown, refused or in the way before is gone; what was typed stays. */
-    go: (route) => { Object.assign(state, { route, answer: null, refusal: null, error: null, problems: [] }); asked += 1; changed(); },
+    /** Goes to a route: what was refused or in the way before is gone; what was typed stays. `same` keeps what is shown. */
+    go: (route, same = false) => { Object.assign(state, { route, answer: same ? state.answer : null, refusal: null, error: null, problems: [] }); asked += 1; changed(); },
     /** Shows what keeps a form from being sent: { field, text }. It clears what was refused before. */
     fault: (problems) => { Object.assign(state, { problems, refusal: null, error: null }); changed(); },
     /** Draws again what is shown, because time has passed or something was typed. */
     redraw: changed,
     /** Returns the core's moment, carried on by this device's running clock, or null before the first answer. */
     now: () => (seen ? { at_ms: seen.at_ms + Math.round(ports.monotonic() - seen.since), offset_min: seen.offset_min } : null),
+    /** Returns all that was typed and not yet sent where the route leads, by form and name: one repair never sees what was typed for another. */
+    drafts: () => state.drafts[scope()] ?? {},
     /** Returns what was typed into a form and not yet sent, by name. */
-    draft: (form) => state.drafts[form] ?? {},
-    type: (form, name, value) => { (state.drafts[form] ??= {})[name] = value; keep("drafts"); },
-    forget: (form) => { delete state.drafts[form]; keep("drafts"); },
+    draft: (form) => state.drafts[scope()]?.[form] ?? {},
+    type: (form, name, value) => { ((state.drafts[scope()] ??= {})[form] ??= {})[name] = value; keep("drafts"); },
+    /** Forgets what was typed into a form, here or in the scope `within`. */
+    forget: (form, within = scope()) => { delete state.drafts[within]?.[form]; keep("drafts"); },
+    scope,
   };
 }

@@ -29,12 +29,14 @@ export async function wholeJob(hands, inspection, photo) {
   await act(hands, "Begin staging");
   await stage(hands, "Staging", photo);
   await act(hands, "Test push begins");
-  await act(hands, "Packer is at the mark");
+  await act(hands, "Mark is at the pipe mouth");
   await act(hands, "Packer is back and sound");
   await stage(hands, "Test push", photo);
   await stage(hands, "Sleeve change", photo);
   await heading(hands, "Go or no-go");
+  for (const [place, degrees] of [["resin", "19.2"], ["air", "13.1"], ["pipe", "12.8"]]) await hands.type(`#${place}_mc`, degrees);
   await act(hands, "Ask for the go");
+  await act(hands, "Go: ready to join");
   await held(hands, "Parts joined");
   await held(hands, "Target pressure reached");
   await holding(hands);
@@ -105,28 +107,32 @@ async function take(hands, photo) {
 // The act names the form that it sends.
 async function answer(hands) {
   const task = await hands.run(`return document.querySelector(".deck > .act").getAttribute("form")`);
-  const fields = await hands.run(`return [...document.querySelectorAll("#${task} :is(input, select)")].filter((one) => !["radio", "hidden", "datetime-local"].includes(one.type))
-    .map((one) => ({ id: one.id, name: one.name.split(".").at(-1), value: one.value, kind: one.type, options: one.options ? [...one.options].map((option) => option.value) : [] }));`);
-  for (const { id, name, value, kind, options } of fields.filter((one) => one.value === "")) {
+  await fields(hands, task);
+  await hands.click(".deck > .act");
+  await hands.until(async () => (await hands.run(`return document.querySelector(".deck > .act")?.getAttribute("form")`)) !== task, `${task} was recorded; the screen says: ${await hands.text("body").then((text) => text.slice(0, 300))}`);
+}
+
+async function fields(hands, task) {
+  const empty = await hands.run(`return [...document.querySelectorAll("#${task} :is(input, select)")].filter((one) => !["radio", "hidden", "datetime-local"].includes(one.type) && one.value === "")
+    .map((one) => ({ id: one.id, name: one.name.split(".").at(-1), kind: one.type, options: one.options ? [...one.options].map((option) => option.value) : [] }));`);
+  for (const { id, name, kind, options } of empty) {
     if (options.length > 0) await hands.choose(`#${id}`, options[1]);
     else if (ENTRIES[name] !== undefined) await hands.type(`#${id}`, ENTRIES[name], kind);
-    assert.equal(value, "");
   }
   // A choice of two stands as a pair; the first answer is the one that goes on.
   const pairs = await hands.run(`return [...new Set([...document.querySelectorAll("#${task} input[type=radio]")].map((one) => one.name))].filter((name) => !document.querySelector("#${task} input[name='" + name + "']:checked"))`);
   for (const name of pairs) await hands.click(`#${task} label:has(input[name="${name}"])`);
-  await hands.click(".deck > .act");
-  await hands.until(async () => (await hands.run(`return document.querySelector(".deck > .act")?.getAttribute("form")`)) !== task, `${task} was recorded; the screen says: ${await hands.text("body").then((text) => text.slice(0, 300))}`);
 }
 
 async function holding(hands) {
   await heading(hands, "Hold");
   await act(hands, "Take a reading");
   await heading(hands, "Reading");
-  await act(hands, "Record the reading");
+  for (const [id, value] of [["gauge_pa", "1.30"], ["pipe_mc", "12.8"], ["upstream_um", "0.35"]]) await hands.type(`#${id}`, value);
+  await act(hands, "Record the three");
   await heading(hands, "Hold");
   await hands.clickText("a.way b", "Feel the sample");
-  await hands.clickText(".pair label", "Hard");
+  await hands.clickText(".choice label", "Hard");
   await act(hands, "Record the sample");
   await heading(hands, "Hold");
   await waive(hands, "The hose must be out before the street opens.");
@@ -155,11 +161,13 @@ async function verification(hands, photo) {
   }
 }
 
-// What was left while the resin ran.
+// What was left while the resin ran: all of it on one screen, recorded by one act.
 async function fill(hands) {
   await hands.click(".deck > .act");
   await heading(hands, "Fill in now");
-  for (let taps = 0; taps < 60 && (await open(hands)) === "task"; taps += 1) await answer(hands);
+  const forms = await hands.run(`return [...document.querySelectorAll("form[id^=task-]")].map((form) => form.id)`);
+  for (const form of forms) await fields(hands, form);
+  await act(hands, "Record, marked late", false);
   await act(hands, "Back to the stage");
 }
 

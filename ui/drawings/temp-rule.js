@@ -20,14 +20,20 @@ export function tempRule({ id, temps, limit, limit_says: says, label }) {
     ${rule(from, to)}${line("d-thin", "0%", 58, "100%", 58)}
     ${limit !== undefined && html`${line("d-heavy", x(limit), 24, x(limit), 67)}${text(...limitWords(limit, from, to, x), 18, says, { bold: true, end: limitEnd(limit, from, to) })}`}
     ${sorted.map(({ celsius }) => at(x(celsius), 56, celsius > limit ? html`<path class="d-trouble" d="M0 0L-7 -12H7Z"/>` : html`<path class="d-ink" d="M0 0L-6 -11H6Z"/>`))}
-    ${sorted.map(({ name, celsius }, i) => text(x(celsius), 41, `${name} ${number(celsius, multiple(celsius, 1) ? 0 : 1)}`, { halo: true, bold: celsius > limit, ...side(sorted, i, to - from) }))}` });
+    ${sorted.map(({ name, celsius }, i) => text(x(celsius), crowded(sorted, i, to - from) ? 25 : 41, `${name} ${number(celsius, multiple(celsius, 1) ? 0 : 1)}`, { halo: true, bold: celsius > limit, ...side(sorted, i, to - from) }))}` });
 }
 
-// Neighbours closer than a fifth of the rule lean away from each other.
+const apart = (sorted, i, j, whole) => (sorted[j] === undefined ? 1 : Math.abs(sorted[i].celsius - sorted[j].celsius) / whole);
+
+// Between two close neighbours there is no room: its words stand one line higher.
+const crowded = (sorted, i, whole) => apart(sorted, i, i - 1, whole) < 1 / 5 && apart(sorted, i, i + 1, whole) < 1 / 5;
+
+// Neighbours closer than a fifth of the rule lean away from each other, the more the closer they are.
 function side(sorted, i, whole) {
-  const close = (j) => sorted[j] !== undefined && Math.abs(sorted[i].celsius - sorted[j].celsius) < whole / 5;
-  if (close(i + 1) && !close(i - 1)) return { end: "end", dx: 6 };
-  if (close(i - 1)) return { dx: -6 };
+  const [before, after] = [apart(sorted, i, i - 1, whole), apart(sorted, i, i + 1, whole)];
+  if (crowded(sorted, i, whole)) return { end: "middle" };
+  if (after < 1 / 5) return { end: "end", dx: after < 0.08 ? -1 : 6 };
+  if (before < 1 / 5) return { dx: before < 0.08 ? 3 : -6 };
   return { end: "middle" };
 }
 

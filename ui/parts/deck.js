@@ -5,9 +5,12 @@ import { say } from "../text/say.js";
 import { action } from "./action.js";
 import { icon } from "./icon.js";
 
-/** Returns the foot. `gate` why the next step is closed, `more` a row of small actions, `act` the one action. */
-export const deck = ({ gate: closed, more = [], act: one }) => html`<footer class="deck">${closed}
-  ${more.length > 0 && html`<div class="deck-more ${rowKind(more.length)}">${more}</div>`}${one}</footer>`;
+/**
+ * Returns the foot. `gate` why the next step is closed, `more` a row of small actions, `act` the one action. `spare` leaves the
+ * row out where the screen is low.
+ */
+export const deck = ({ gate: closed, more = [], act: one, spare = false }) => html`<footer class="deck">${closed}
+  ${more.length > 0 && html`<div class="deck-more ${rowKind(more.length)} ${spare && "only-tall-grid"}">${more}</div>`}${one}</footer>`;
 
 const rowKind = (n) => ({ 2: "two", 3: "" })[n] ?? "four";
 
@@ -15,8 +18,8 @@ const rowKind = (n) => ({ 2: "two", 3: "" })[n] ?? "four";
 export const act = ({ label, note, mark = "go", ...rest }) =>
   action({ ...rest, kind: "act", inside: html`<b>${label}</b>${note && html`<small>${note}</small>`}${icon(mark)}` });
 
-/** Returns the closed gate: the reason, and when or how it opens. */
-export const gate = ({ reason, note }) => html`<div class="gate">${icon("lock")}<p><b>${reason}</b>${note && html`<small>${note}</small>`}</p></div>`;
+/** Returns the closed gate: the reason, and when or how it opens. `beside` is one small action at its end, where the screen is low. */
+export const gate = ({ reason, note, beside }) => html`<div class="gate">${icon("lock")}<p><b>${reason}</b>${note && html`<small>${note}</small>`}</p>${beside && html`<div class="gate-beside only-low">${beside}</div>`}</div>`;
 
 /** Returns one small action of the row. */
 export const small = ({ mark, label, ...rest }) => action({ ...rest, inside: html`${icon(mark)}${label}` });

@@ -7,14 +7,14 @@ import { icon } from "./icon.js";
 /**
  * Returns the entry. `value` is the text in it, perhaps what was typed and is no number yet; `step`, `min`, `max` are in
  * the unit shown; `steps` is how many wire steps make one unit; `spanned` takes min:s (unit shown: seconds);
- * `aside` stands at the label's end (the last value, the limit); `problem` is said and linked.
+ * `aside` stands at the label's end (the last value, the limit); `problem` is said and linked; `needed` must be filled in.
  */
-export const entry = ({ id, name = id, label, aside, value = "", unit, step = 1, min, max, digits = 0, steps = 1, start, spanned = false, problem }) => html`<div class="entry">
+export const entry = ({ id, name = id, label, aside, value = "", unit, step = 1, min, max, digits = 0, steps = 1, start, spanned = false, problem, needed = false }) => html`<div class="entry">
   <label for="${id}">${label}${aside && html` <small>${aside}</small>`}</label>
   <div class="entry-row"><button type="button" data-step="-1" data-for="${id}" aria-label="${say("entry.less", { label, step, unit })}">${icon("minus")}</button>
   <span class="value"><input id="${id}" name="${name}" type="text" inputmode="decimal" enterkeyhint="done" autocomplete="off" value="${value}" data-as="number"
     data-step-by="${step}" data-digits="${digits}" data-steps="${steps}" ${attr("data-min", min)} ${attr("data-max", max)} ${attr("data-start", start)}
-    ${spanned && html`data-spanned="yes"`} aria-describedby="${id}-unit${problem ? ` ${id}-problem` : ""}" ${problem && html`aria-invalid="true"`}><span class="unit" id="${id}-unit">${unit}</span></span>
+    ${spanned && html`data-spanned="yes"`} ${needed && html`data-needed="yes" aria-required="true"`} aria-describedby="${id}-unit${problem ? ` ${id}-problem` : ""}" ${problem && html`aria-invalid="true"`}><span class="unit" id="${id}-unit">${unit}</span></span>
   <button type="button" data-step="1" data-for="${id}" aria-label="${say("entry.more", { label, step, unit })}">${icon("plus")}</button></div>
   ${problem && html`<p class="problem" id="${id}-problem">${problem}</p>`}
 </div>`;

@@ -4,9 +4,8 @@ import { attr, flag, html } from "../html.js";
 
 const problemOf = (id, problem) => problem && html`<span class="problem" id="${id}-problem">${problem}</span>`;
 const linked = (id, problem) => problem && html`aria-invalid="true" aria-describedby="${id}-problem"`;
-
 // What can't be left empty.
-const need = (needed, called) => html`${needed && html`data-needed="yes"`} ${attr("data-called", called)}`;
+const need = (needed, called) => html`${needed && html`data-needed="yes" aria-required="true"`} ${attr("data-called", called)}`;
 
 /**
  * Returns one line of text. `mode` is the keyboard: text, numeric, email; `type` may be "password" for a PIN;

@@ -7,11 +7,14 @@ import { stages } from "./stages.js";
 /**
  * Returns the header. `where` is said after `strong`, which names the manhole; `side` is a list of lines;
  * `between` stands between both; `stage` (0 to 9) draws the rule of stages below; `rehearsal` puts the word above everything.
+ * `who` { name, spoken } says who taps, and makes the side a button that opens the dialog "who".
  */
-export const mast = ({ title, strong, between = " ", where, side = [], stage, rehearsal = false, kind = "" }) => html`<header class="mast ${kind}">
+export const mast = ({ title, strong, between = " ", where, side = [], stage, rehearsal = false, kind = "", who }) => html`<header class="mast ${kind}">
   ${rehearsal && html`<p class="rehearsal-word"><b>${say("rehearsal.word")}</b><span>${say("rehearsal.not_a_record")}</span></p>`}
-  ${side.length > 0 && html`<p class="mast-side">${side.map((line, i) => html`${i > 0 && html`<br>`}${line}`)}</p>`}
+  ${who ? html`<button type="button" class="mast-side" data-opens="who">${lines(side)}<br><b class="mast-who">${who.name}</b><span class="unseen"> ${who.spoken}</span></button>` : side.length > 0 && html`<p class="mast-side">${lines(side)}</p>`}
   <p class="mast-where">${strong && html`<b>${strong}</b>${where && between}`}${where}</p>
   <h1 tabindex="-1">${title}</h1>
   ${stage === undefined ? html`<div class="mast-end"></div>` : stages(stage)}
 </header>`;
+
+const lines = (side) => side.map((line, i) => html`${i > 0 && html`<br>`}${line}`);

@@ -11,7 +11,8 @@ export const problemList = (problems = []) => problems.length > 0 && html`<secti
 /** Returns the problem of one field, or nothing. */
 export const problemOf = (problems = [], field) => problems.find((problem) => problem.field === field)?.text;
 
-/** Returns what the core refused and how out of it: every rule that stands in the way, each with its sentence. */
-export const refusalNote = (refusal) => refusal && html`<section class="note problems" aria-labelledby="refused" tabindex="-1" data-focus><h2 id="refused">${refusal.broken[0]?.says}</h2>
-  ${refusal.broken[0]?.way_out && html`<p><b>${say("refusal.way_out")}</b> ${refusal.broken[0].way_out}</p>`}
-  ${refusal.broken.length > 1 && html`<ul>${refusal.broken.slice(1).map((one) => html`<li>${one.says}</li>`)}</ul>`}</section>`;
+/** Returns what the core refused and how out of it: every rule that stands in the way, each with its sentence and its way out. */
+export const refusalNote = (refusal) => refusal && html`<section class="note problems" aria-labelledby="refused" tabindex="-1" data-focus><h2 id="refused">${refusal.broken[0]?.says}</h2>${out(refusal.broken[0])}
+  ${refusal.broken.length > 1 && html`<ul>${refusal.broken.slice(1).map((one) => html`<li>${one.says}${out(one)}</li>`)}</ul>`}</section>`;
+
+const out = (one) => one?.way_out && html`<p><b>${say("refusal.way_out")}</b> ${one.way_out}</p>`;

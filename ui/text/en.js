@@ -6,10 +6,12 @@ import { repair } from "./en-repair.js";
 import { record } from "./en-record.js";
 import { shelf } from "./en-shelf.js";
 import { rules } from "./en-rules.js";
+import { stages } from "./en-stages.js";
 
 export const en = {
   language: "en",
   sentences: {
+    ...stages,
     ...repair,
     ...office,
     ...plan,
@@ -65,8 +67,10 @@ export const en = {
     "budget.ends": "working time ends, {at}",
     "budget.short": "Short of {total} by",
     "budget.left": "Left of {total}",
-    "others.label": "Other holds",
+    "others.label": "Other clocks",
     "others.what": "Readings in",
+    "others.mixed": "Mixed, left",
+    "others.more": "{n} more",
     "others.late": "late {by}",
     "light.label": "Light",
     "light.day": "Day",
@@ -74,8 +78,10 @@ export const en = {
     "light.night": "Night",
     "problems.title": ({ n }, plural) => plural(n, { one: "1 thing to put right", other: `${n} things to put right` }),
     "problem.number": "{label}: a number, please.",
+    "problem.pick": "{label} Please choose.",
     "problem.below": "{label}: at least {min}.",
     "problem.above": "{label}: at most {max}.",
+    "refusal.title": "Not yet",
     "refusal.way_out": "Way out:",
     "banner.label": "Before anything else",
     "dialog.close": "Close",

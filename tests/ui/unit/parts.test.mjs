@@ -57,9 +57,11 @@ test("stages: ten, exactly one is now, and the label names it", () => {
   assert.match(sound(stages(3)), /aria-label="Stage 4 of 10: Wet-out"/);
 });
 
-test("others: each hold by its manhole; a late reading says so in a word", () => {
+test("others: each clock by its manhole, the most pressing first; a late reading says so in a word", () => {
   const text = words(sound(others([{ repair: "R-05", manhole: "MH 118", due_ms: 160e3 }, { repair: "R-06", manhole: "MH 122", due_ms: -61e3 }])));
-  assert.equal(text, "Readings in MH 118 2:40 MH 122 late 1:01");
+  assert.equal(text, "Readings in MH 122 late 1:01 MH 118 2:40");
+  const many = [5, 4, 3, 2, 1].map((n) => ({ repair: `R-0${n}`, manhole: `MH ${n}`, due_ms: n * 60e3, holding: n > 1 }));
+  assert.equal(words(sound(others(many))), "Readings in MH 2 2:00 MH 3 3:00 Mixed, left MH 1 1:00 2 more");
   assert.equal(String(html`${others([])}`), "");
 });
 

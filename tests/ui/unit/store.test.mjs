@@ -4,11 +4,11 @@ import { createStore } from "../../../ui/store.js";
 
 /** A core that can be silent, a storage, a clock and timers that the test turns by hand. */
 function world({ kept = {} } = {}) {
-  const at = { silent: false, ms: 0, ids: 0, seen: [], timers: [], answer: (envelope) => ({ id: envelope.id, ok: { did: envelope.request.do }, now: { at_ms: 1000, offset_min: 120 } }) };
+  const at = { silent: false, ms: 0, wall: 1_000_000, ids: 0, seen: [], timers: [], answer: (envelope) => ({ id: envelope.id, ok: { did: envelope.request.do }, now: { at_ms: 1000, offset_min: 120 } }) };
   const storage = { getItem: (key) => kept[key] ?? null, setItem: (key, value) => { kept[key] = value; } };
   const store = createStore({
     ask: async (envelope) => { at.seen.push(envelope); if (at.silent) throw new Error("silent"); return at.answer(envelope); },
-    storage, monotonic: () => at.ms, newId: () => `id-${(at.ids += 1)}`, facts: () => ({ person: "ekdal" }), later: (ms, run) => at.timers.push({ ms, run }),
+    storage, monotonic: () => at.ms, wall: () => at.wall, newId: () => `id-${(at.ids += 1)}`, facts: () => ({ person: "ekdal" }), later: (ms, run) => at.timers.push({ ms, run }),
   });
   return { at, store, kept };
 }
@@ -29,6 +29,45 @@ test("a report that got no answer is sent again with the same id, later and late
   assert.deepEqual((await answered).ok, { did: "joined" });
   assert.equal(store.state.unreachable, false);
   assert.deepEqual(store.state.outbox, []);
+});
+
+test("a report says how long it waited, however long the core was silent and however often the program was started", async () => {
+  const { at, store, kept } = world();
+  at.silent = true;
+  store.send({ do: "joined" });
+  await settle();
+  assert.equal(at.seen[0].waited_ms, 0);
+  const again = world({ kept });
+  again.at.wall = 1_090_000;
+  again.store.flush();
+  await settle();
+  assert.equal(again.at.seen[0].waited_ms, 90_000);
+  assert.equal("tapped_ms" in again.at.seen[0], false);
+});
+
+test("a wall clock that was set back makes no negative wait", async () => {
+  const { at, store, kept } = world();
+  at.silent = true;
+  store.send({ do: "joined" });
+  await settle();
+  const again = world({ kept });
+  again.at.wall = 0;
+  again.store.flush();
+  await settle();
+  assert.equal(again.at.seen[0].waited_ms, 0);
+});
+
+test("what is typed for one repair is not seen in another, and is forgotten alone", () => {
+  const { store } = world();
+  store.go({ name: "repair", params: { id: "a" } });
+  store.type("reading", "bar", "1.2");
+  store.go({ name: "repair", params: { id: "b" } });
+  assert.deepEqual([store.drafts(), store.draft("reading")], [{}, {}]);
+  store.type("reading", "bar", "1.3");
+  store.forget("reading", "a");
+  assert.deepEqual(store.draft("reading"), { bar: "1.3" });
+  store.go({ name: "repair", params: { id: "a" } });
+  assert.deepEqual(store.drafts(), {});
 });
 
 test("the waits grow and then stay", async () => {
@@ -134,7 +173,7 @@ test("a photo larger than the storage goes out all the same, and the reports bes
   const full = createStore({
     ask: async (envelope) => { at.seen.push(envelope); throw new Error("silent"); },
     storage: { getItem: () => null, setItem: (key, value) => { if (value.length > 50_000) throw new Error("QuotaExceededError"); kept[key] = value; } },
-    monotonic: () => 0, newId: () => `id-${(at.ids += 1)}`, facts: () => ({}), later: (ms, run) => at.timers.push({ ms, run }),
+    monotonic: () => 0, wall: () => 0, newId: () => `id-${(at.ids += 1)}`, facts: () => ({}), later: (ms, run) => at.timers.push({ ms, run }),
   });
   full.send({ do: "tell", command: "joined" });
   full.send({ do: "keep_photo", bytes: "x".repeat(60_000) });

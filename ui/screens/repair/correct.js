@@ -40,18 +40,18 @@ function all(view) {
 const list = (view) => frame(view, {
   title: title(), mainKind: "stack",
   main: html`${note({ lead: say("correct.kept"), text: say("correct.kept_text") })}${grouped(all(view), ({ label }) => label).map(([label, values], i) => section({ id: `values-${i}`, title: label, aside: at(view, values[0].when), inside: values.map((one) =>
-    way({ label: one.field.label, note: text(one), href: to(view, `correct/${encodeURIComponent(one.key)}`) })) }))}`,
+    way({ label: one.field.label, note: text(view, one), href: to(view, `correct/${encodeURIComponent(one.key)}`) })) }))}`,
   foot: deck({ act: act({ label: say("review.back"), note: say("correct.nothing"), href: to(view) }) }),
 });
 
-const text = ({ field, value }) => shown({ ...field, label: "" }, value) || String(value);
+const text = (view, { field, value }) => shown(view, { ...field, label: "" }, value) || String(value);
 
 function asked(view, one) {
   const id = `correct-${one.key}`;
   const drafts = view.drafts?.[id] ?? {};
   return frame(view, {
     title: title(), mainKind: "stack",
-    main: html`${facts([{ label: one.label, value: text(one), note: at(view, one.when) }])}
+    main: html`${facts([{ label: one.label, value: text(view, one), note: at(view, one.when) }])}
       ${form({ id, then: to(view, "correct"), does: tell(view, { command: "correct", of: one.of }), inside: html`${fieldsOf({ view, task: { key: "corrected", fields: [{ ...one.field, key: "value", optional: false }] }, prefix: "command", drafts, aside: figure(one) })}
         ${lines({ id: "correct-why", name: "command.reason", label: say("correct.why"), value: drafts["command.reason"] ?? "", rows: 2, needed: true })}` })}
       ${note({ lead: say("correct.kept"), text: say("correct.kept_text") })}`,

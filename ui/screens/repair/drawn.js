@@ -5,8 +5,11 @@ import { figure } from "../../drawings/svg.js";
 import { lineView } from "../../drawings/line.js";
 import { say } from "../../text/say.js";
 
-/** Returns the drawing of the line with the patch, to scale along the pipe. */
-export function lineOf(view) {
+/**
+ * Returns the drawing of the line with the packer at its place, to scale along the pipe. `patch` false draws it dry, `kind` is
+ * a class of the figure, `says` the words below it.
+ */
+export function lineOf(view, { patch: loaded = true, kind, says } = {}) {
   const { line, plan } = view.repair;
   if (!plan) return "";
   const patch = plan.computed.patches[0];
@@ -14,8 +17,9 @@ export function lineOf(view) {
   const label = say("drawn.line", { at: quantity("m", station), node: line.upstream.name });
   const { choice } = plan;
   const upstream = choice.from_node === "upstream";
+  const place = { at_m: station / 1e6, length_m: (patch.to_um - patch.from_um) / 1e6 };
   return figure({
-    flush: true,
+    kind,
     inside: lineView({
       label,
       length_m: line.length_um / 1e6,
@@ -25,10 +29,10 @@ export function lineOf(view) {
       // Near the reading point the figure would run into its name; the caption says it anyway.
       target_named: station > line.length_um * 0.3,
       packer: { at_m: station / 1e6, length_m: plan.packer.body_um / 1e6 },
-      patch: { at_m: station / 1e6, length_m: (patch.to_um - patch.from_um) / 1e6 },
+      patch: loaded ? place : undefined,
       hose_from: upstream ? "start" : "end",
       rope_from: choice.way_in === "rope" ? (upstream ? "end" : "start") : undefined,
     }),
-    caption: label,
+    caption: says ?? label,
   });
 }

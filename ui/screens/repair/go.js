@@ -1,41 +1,46 @@
-// The second go: fresh temperatures, and whether the resin gives time enough. No go can't be waived.
+// The second go: how much time is to spare, and which temperature decided.
 
 import { html } from "../../html.js";
 import { minSec, trim } from "../../format.js";
 import { figure } from "../../drawings/svg.js";
 import { tempRule } from "../../drawings/temp-rule.js";
-import { form } from "../../parts/action.js";
+import { conditions } from "../../parts/conditions.js";
+import { count } from "../../parts/count.js";
 import { act, deck, usual } from "../../parts/deck.js";
-import { note } from "../../parts/note.js";
-import { section } from "../../parts/section.js";
+import { ends, tape } from "../../parts/tape.js";
 import { say } from "../../text/say.js";
-import { budgetOf } from "./budget.js";
-import { attempt, frame, tell, to } from "./frame.js";
-import { inTheWay } from "./gate.js";
-import { onTheRule, temperatureEntries } from "./temps.js";
+import { at, attempt, frame, to } from "./frame.js";
+import * as measure from "./measure.js";
+import { onTheRule } from "./temps.js";
 
 export const title = () => say("go.title");
 
-const FORM = "second-go";
-
+/** The go that was given; where there is none that is good, all three are measured. */
 export function render(view) {
-  const last = attempt(view)?.temperatures.at(-1)?.[1] ?? view.repair.plan.choice.temperatures;
-  const { go } = view;
+  const given = attempt(view)?.second_go;
+  if (!given || view.next.act !== "join") return measure.render(view);
+  const { budget } = given;
+  const needed = budget.working_ms - budget.spare_ms;
   return frame(view, {
-    title: title(),
-    main: html`<p class="lead">${say("go.ask")}</p>
-      ${form({ id: FORM, does: tell(view, { command: "second_go" }), then: to(view), inside: temperatureEntries({ prefix: "command.temperatures", drafts: view.drafts?.[FORM], last }) })}
-      ${note({ text: say("go.fresh", { min: view.repair.plan.contract.temperatures_age_ms.value / 60_000 }) })}
-      ${go?.budget && section({ id: "budget", title: say("go.as_read"), aside: say("go.warmest", { what: say(`temperature.${go.budget.warmest}`), n: trim("celsius", go.budget.warmest_mc) }), inside: html`${budgetOf(go.budget)}${rule(last, go.budget)}` })}
-      ${inTheWay(view, go?.broken ?? [])}`,
-    foot: deck({ more: usual({ repair: view.repair.id }), act: act({ label: say("go.act"), note: say("go.act_note"), form: FORM }) }),
+    title: title(), mainKind: "stage go-page",
+    main: html`<p class="clock-what">${say("go.yes")}</p>
+      ${count({ figure: minSec(budget.spare_ms), lines: [say("go.to_spare"), say("go.of", { all: minSec(budget.working_ms) })], kind: "go-count" })}
+      ${tape({ n: budget.working_ms / 60e3, label: say("go.tape", { needed: minSec(needed, "up"), spare: minSec(budget.spare_ms), all: minSec(budget.working_ms) }), parts: [{ kind: "full", m: needed / 60e3 }, { kind: "now", m: budget.spare_ms / 60e3 }] })}
+      ${ends([say("go.needed", { needed: minSec(needed, "up") }), { strong: say("go.spare", { spare: minSec(budget.spare_ms) }) }])}${rule(given)}
+      <p class="soft">${say("go.good", { read: at(view, given.at.moment.at_ms), until: at(view, view.go.good_until_ms), what: say(`temperature.${budget.warmest}`), n: trim("celsius", budget.warmest_mc) })}</p>
+      ${closures(view)}`,
+    foot: deck({ more: usual({ repair: view.repair.id }), act: act({ label: say("go.ready"), note: say("go.ready_note"), href: to(view) }) }),
   });
 }
 
-const rule = (set, budget) => figure({
-  inside: tempRule({
-    id: "go", temps: onTheRule(set), limit: budget.enough_at_mc === null || budget.enough_at_mc === undefined ? undefined : budget.enough_at_mc / 1000,
-    limit_says: budget.enough_at_mc && say("go.limit", { n: trim("celsius", budget.enough_at_mc) }),
-    label: say("go.rule", { needed: minSec(budget.working_ms - budget.spare_ms, "up") }),
-  }),
-});
+function rule({ temperatures, budget }) {
+  const enough = budget.enough_at_mc;
+  const known = enough !== null && enough !== undefined;
+  return figure({ flush: true, inside: tempRule({
+    id: "go", temps: onTheRule(temperatures), label: say("go.rule"),
+    ...(known && { limit: enough / 1000, limit_says: say("go.limit", { n: trim("celsius", enough) }) }),
+  }) });
+}
+
+// What is closed for the crew, and until when; the core has looked that each outlasts the hold.
+const closures = (view) => view.repair.plan.choice.closures.length > 0 && conditions(view.repair.plan.choice.closures.map(({ what, until_ms: until }) => ({ state: "met", text: what, note: say("go.until", { at: at(view, until) }) })));

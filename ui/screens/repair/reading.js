@@ -1,51 +1,84 @@
 // One reading: pressure, pipe wall, water, entered in gloves.
 
 import { html } from "../../html.js";
-import { number, range } from "../../format.js";
+import { number, quantity, trim, typed as read } from "../../format.js";
+import { scale } from "../../drawings/scale.js";
 import { form } from "../../parts/action.js";
-import { act, deck } from "../../parts/deck.js";
+import { act, deck, small } from "../../parts/deck.js";
 import { entry } from "../../parts/entry.js";
-import { field } from "../../parts/field.js";
-import { note } from "../../parts/note.js";
+import { field, picks } from "../../parts/field.js";
+import { problemOf } from "../../parts/problem-list.js";
 import { say } from "../../text/say.js";
-import { at, attempt, frame, tell, to } from "./frame.js";
+import { agoLink, agoOf, at, attempt, frame, tell, to, where } from "./frame.js";
+import { short } from "./who.js";
 
 export const title = () => say("reading.title");
 
 const FORM = "reading";
 const NAME = "command.happening";
 
+/** The values of a reading: key, wire steps of one unit, decimals, step, unit. */
+const VALUES = {
+  gauge_pa: { steps: 100_000, digits: 2, step: 0.01, unit: "bar" },
+  pipe_mc: { steps: 1000, digits: 1, step: 0.5, unit: "°C" },
+  upstream_um: { steps: 1_000_000, digits: 2, step: 0.01, unit: "m" },
+  water_mc: { steps: 1000, digits: 1, step: 0.5, unit: "°C" },
+};
+
 export function render(view) {
-  const { hold } = view;
-  const last = hold.readings.at(-1);
-  const typed = view.drafts?.[FORM] ?? {};
-  const gauge = attempt(view).answers.instruments?.answer.values?.gauge ?? "";
-  const measured = (key, label, unit, per, digits, step, value) => entry({
-    id: key, name: `${NAME}.${key}`, label, unit, digits, steps: per, step, start: value,
-    aside: value === undefined ? undefined : say("reading.last", { n: value, at: at(view, last.at_ms) }), value: typed[`${NAME}.${key}`] ?? value ?? "",
-  });
-  const shown = (value, per, digits) => (value === null || value === undefined ? undefined : number(value / per, digits));
+  const ago = agoOf(view, "reading");
   return frame(view, {
     title: title(),
     main: form({
-      id: FORM, then: to(view), does: tell(view, { command: "report", happening: { what: "reading", by: "hand", gauge } }),
-      inside: html`${measured("gauge_pa", say("reading.pressure"), "bar", 100_000, 2, 0.01, number(last.gauge_pa / 1e5, 2))}
-        ${inside(view, typed)}
-        ${measured("pipe_mc", say("reading.pipe"), "°C", 1000, 1, 0.5, shown(lastOf(hold, "pipe_mc"), 1000, 1))}
-        ${measured("upstream_um", say("reading.water"), "m", 1_000_000, 2, 0.01, shown(hold.upstream_um, 1e6, 2))}
-        ${field({ id: "why", name: `${NAME}.why`, label: say("reading.why"), value: typed[`${NAME}.why`] ?? "" })}`,
+      id: FORM, then: to(view), kind: "stack", does: tell(view, { command: "report", ...(ago > 0 && { ago_ms: ago }), happening: { what: "reading", by: "hand", gauge: gaugeOf(view) } }),
+      inside: html`${valueOf(view, "gauge_pa", { needed: true })}${inside(view)}${valueOf(view, "pipe_mc")}${valueOf(view, "upstream_um")}${valueOf(view, "water_mc")}${gauges(view)}
+        ${field({ id: "why", name: `${NAME}.why`, label: say("reading.why"), value: draft(view, "why") ?? "" })}`,
     }),
-    foot: deck({ act: act({ label: say("reading.act"), note: say("reading.act_note", { gauge: gauge || say("reading.no_gauge") }), mark: "tick", form: FORM }) }),
+    foot: deck({ more: [small({ mark: "cross", label: say("stop.back_to", { stage: say("stage.hold").toLowerCase() }), href: to(view) }), small({ mark: "ago", label: say("deck.ago", { n: agoLink(view, "reading").min }), href: to(view, "ago/reading") })],
+      act: act({ label: say(`reading.act_${typedOf(view).length}`), note: says(view), mark: "tick", form: FORM }) }),
   });
 }
 
-const lastOf = (hold, key) => [...hold.readings].reverse().find((reading) => reading[key] !== null)?.[key];
+const draft = (view, key) => view.drafts?.[FORM]?.[`${NAME}.${key}`];
+const last = (view, key) => view.hold.readings.findLast((reading) => reading[key] !== null && reading[key] !== undefined);
+const shown = (key, value) => number(value / VALUES[key].steps, VALUES[key].digits);
+
+// Empty until somebody reads it: the last value stands beside, and the first press of − or + begins there.
+function valueOf(view, key, more = {}) {
+  const { steps, digits, step, unit } = VALUES[key];
+  const before = last(view, key);
+  return entry({
+    id: key, name: `${NAME}.${key}`, label: say(`reading.${key}`, { node: where(view).strong }), unit, digits, steps, step, ...more,
+    start: before && before[key] / steps, aside: before && say("reading.last", { n: shown(key, before[key]), at: at(view, before.at_ms) }),
+    value: draft(view, key) ?? "", problem: problemOf(view.problems, key),
+  });
+}
 
 // Says before it is sent whether the pressure lies in the window; it is recorded either way.
-function inside(view, typed) {
-  const { window } = view.hold;
-  const bar = Number((typed[`${NAME}.gauge_pa`] ?? "").replace(",", "."));
-  const out = bar > 0 && (bar < window.lower_pa / 1e5 || bar > window.upper_pa / 1e5);
-  const says = range("bar", window.lower_pa, window.upper_pa);
-  return out ? note({ lead: say("reading.outside"), text: say("reading.outside_text", { range: says }) }) : html`<p class="soft">${say("reading.inside", { range: says })}</p>`;
+function inside(view) {
+  const [low, high] = [view.hold.window.lower_pa, view.hold.window.upper_pa].map((pa) => pa / 1e5);
+  const value = read(draft(view, "gauge_pa") ?? "") ?? NaN;
+  const [from, to_bar] = [Math.floor((low - 0.05) * 10) / 10, Math.ceil((high + 0.05) * 10) / 10];
+  const range = `${number(low, 2)} – ${number(high, 2)}`;
+  const verdict = Number.isNaN(value) ? "window" : value < low || value > high ? "outside" : "inside";
+  return scale({ from, to: to_bar, every: to_bar - from > 1.2 ? 0.05 : 0.01, long: to_bar - from > 1.2 ? 0.5 : 0.1, window: [low, high], value, label: say(`reading.${verdict}_label`, { n: number(value || 0, 2), range }), left: number(from, 2), right: number(to_bar, 2), says: say(`reading.${verdict}`, { range }) });
+}
+
+const gaugeOf = (view) => attempt(view).readings.at(-1)?.gauge || Object.values(attempt(view).answers).find(({ kind }) => kind === "instruments")?.answer.values?.gauge || "";
+
+// The gauge is picked where there is more than one.
+function gauges(view) {
+  const all = view.repair.plan.instruments.filter(({ kind }) => kind === "pressure_gauge");
+  return all.length > 1 && picks({ id: "gauge", name: `${NAME}.gauge`, label: say("reading.gauge"), value: draft(view, "gauge") ?? gaugeOf(view), options: all.map(({ id, name }) => ({ value: id, label: name })) });
+}
+
+const UNITS = { gauge_pa: (v) => quantity("bar", v), pipe_mc: (v) => `${trim("celsius", v)} °C`, upstream_um: (v) => quantity("m", v), water_mc: (v) => `${trim("celsius", v)} °C` };
+
+const typedOf = (view) => Object.keys(UNITS).map((key) => [key, read(draft(view, key) ?? "")]).filter(([, value]) => value !== null);
+
+/** Returns in words what would be recorded: the values, and who reads them. */
+function says(view) {
+  const typed = typedOf(view).map(([key, value]) => UNITS[key](value * VALUES[key].steps));
+  const who = view.people.find(({ id }) => id === view.person);
+  return [typed.join(", ") || say("hold.read_note"), who && short(who.name)].filter(Boolean).join(" · ");
 }

@@ -1,75 +1,71 @@
-// The tasks of a stage: one open at a time, the others below, and the gate to the next stage.
+// The tasks of a stage: what is open comes first, each with its answers; below it the air, the photos and what is answered.
 
 import { html } from "../../html.js";
 import { conditions } from "../../parts/conditions.js";
-import { act, deck, usual } from "../../parts/deck.js";
-import { form } from "../../parts/action.js";
-import { field } from "../../parts/field.js";
-import { note } from "../../parts/note.js";
-import { pair } from "../../parts/pair.js";
+import { act, deck, small, usual } from "../../parts/deck.js";
 import { section } from "../../parts/section.js";
+import { way } from "../../parts/way.js";
 import { say } from "../../text/say.js";
-import { answered, fieldsOf } from "./fields.js";
 import { frame, tell, to } from "./frame.js";
-import { inTheWay, strip } from "./gate.js";
+import { inTheWay, strip, withoutTasks } from "./gate.js";
+import { air } from "./air.js";
+import { photosAsked } from "./photo.js";
+import { pushed } from "./push.js";
+import { answeredTask, asked, begun, formOf, openTask } from "./task.js";
+
+export { asked };
 
 const NEXT = { staging: "test_push", test_push: "sleeve_change", sleeve_change: "wet_out", deflation: "verification" };
 
 export const title = (view) => say(`stage.${view.stage}`);
 
 export function render(view) {
-  const shown = view.tasks.filter((task) => task.stage === view.stage || task.overdue);
+  const shown = view.tasks.filter(({ stage }) => stage === view.stage);
   const open = shown.filter((task) => !task.answer && task.mandatory);
-  const one = shown.find((task) => task.key === view.params.key) ?? open[0];
-  const rest = open.filter((task) => task !== one);
+  const one = current(view, shown, open);
+  const done = shown.filter((task) => task.answer && task !== one);
   return frame(view, {
     title: title(view),
-    main: html`${one && html`<h2 class="head-row">${say("tasks.title")} <small>${say("tasks.open", { n: open.length, of: shown.filter(({ mandatory }) => mandatory).length })}</small></h2>${asked(view, one)}`}
-      ${rest.length > 0 && conditions(rest.map((task) => ({ state: "open", text: task.label, inside: html`<a class="way" href="${to(view, `tasks/${task.key}`)}"><b>${say("tasks.answer")}</b></a>` })))}
-      ${missing(view)}
-      ${!one && inTheWay(view)}
-      ${section({ id: "answered", title: say("tasks.answered"), aside: say("tasks.more", { n: shown.filter(({ answer }) => answer).length }),
-        inside: conditions(shown.filter((task) => task.answer).map((task) => line(view, task))) })}`,
-    foot: foot(view, one, open),
+    main: html`${view.stage === "test_push" && pushed(view)}${late(view)}
+      ${one && html`<h2 class="head-row">${say("tasks.title")} <small>${say("tasks.open", { n: open.length, of: shown.filter(({ mandatory, answer }) => mandatory || answer).length })}</small></h2>
+        ${conditions([...(open.includes(one) ? [] : [one]), ...open].map((task) => openTask(view, task, task === one)), "tasks")}`}
+      ${inTheWay(view, withoutTasks(view.next.gate?.broken ?? []))}
+      ${view.stage === "staging" && air(view)}${photosAsked(view, view.stage)}
+      ${done.length > 0 && section({ id: "answered", title: say("tasks.answered"), aside: String(done.length), inside: conditions(done.map((task) => answeredTask(view, task))) })}
+      ${more(view)}`,
+    foot: foot(view, one),
   });
 }
 
-const line = (view, task) => ({
-  state: { done: "met", does_not_apply: "waived", not_right: "failed" }[task.answer.kind],
-  text: task.label,
-  note: [answered(task), task.late && say("task.late"), task.carried_from && say("task.carried", { n: task.carried_from })].filter(Boolean).join("; "),
-  inside: task.answer.kind === "not_right" && html`<a class="way" href="${to(view, `tasks/${task.key}`)}"><b>${say("tasks.again")}</b></a>`,
-});
-
-/** Returns the form of one task, with its caution. */
-export function asked(view, task) {
-  const id = `task-${task.key}`;
-  const drafts = view.drafts?.[id] ?? {};
-  const picked = drafts["command.answer.kind"] ?? "done";
-  const options = [{ value: "done", label: say("task.done") }, { value: "not_right", label: say("task.not_right") },
-    ...(task.may_not_apply ? [{ value: "does_not_apply", label: say("task.not_applicable") }] : [])];
-  return form({
-    id, does: tell(view, { command: "answer", task: task.key }), then: to(view, view.params.sub === "fill" ? "fill" : ""), kind: "task-form",
-    inside: html`${conditions([{ state: "open", text: task.label, note: task.detail }])}
-      ${task.caution && note({ lead: say("caution"), text: task.caution })}
-      ${picked === "done" && fieldsOf({ view, task, prefix: "command.answer.values", drafts, values: task.answer?.values })}
-      ${pair({ legend: task.label, name: "command.answer.kind", picked, quiet: true, options })}
-      ${picked !== "done" && field({ id: `${id}-because`, name: "command.answer.because", label: say("task.because"), value: drafts["command.answer.because"] ?? "", kind: "why" })}`,
-  });
+// What somebody has begun to answer, or else the first that is open.
+function current(view, shown, open) {
+  const named = shown.find(({ key }) => key === view.params.key);
+  return named ?? open.find((task) => begun(view, task)) ?? open[0];
 }
 
-const missing = (view) => {
-  const open = view.photos.filter((photo) => !photo.taken && photo.stage === view.stage);
-  return open.length > 0 && section({ id: "photos", title: say("photos.title"), aside: say("photos.open", { n: open.length }),
-    inside: conditions(open.map((photo) => ({ state: "open", text: photo.label, inside: html`<a class="way" href="${to(view, `photo/${photo.key}`)}"><b>${say("photos.take")}</b></a>` }))) });
+// What was left while the resin ran.
+const late = (view) => {
+  const n = view.tasks.filter(({ overdue }) => overdue).length;
+  return n > 0 && way({ label: say("verify.earlier", { n }), note: say("verify.earlier_note"), kind: "later", href: to(view, "fill") });
 };
 
-function foot(view, one, open) {
+// Where the screen is low, the row of small actions stands at the end.
+const more = (view) => section({ id: "more", title: say("today.more"), inside: html`${["photo", "note"].map((name) => way({ label: say(`${name}.title`), note: say(`${name}.about`), href: to(view, name) }))}
+  ${way({ label: say("stop.title"), note: say("stop.about"), href: to(view, "stop") })}` });
+
+/** Returns the foot of a stage: the gate, Stop, and the next thing to do. */
+function foot(view, one) {
   const next = say(`next.${NEXT[view.stage]}`);
-  const photo = view.photos.find((asks) => !asks.taken && asks.stage === view.stage);
-  const closed = strip(view, next);
-  if (one) return deck({ gate: open.length > 0 && closed, more: usual({ repair: view.repair.id }), act: act({ label: one.label, note: say("tasks.records"), mark: "tick", form: `task-${one.key}` }) });
-  if (photo) return deck({ gate: closed, more: usual({ repair: view.repair.id }), act: act({ label: say("photos.take"), note: photo.label, mark: "photo", href: to(view, `photo/${photo.key}`) }) });
-  if (!view.next.gate?.open) return deck({ gate: closed, more: usual({ repair: view.repair.id }), act: act({ label: say("gate.see"), note: say("gate.count", { n: view.next.gate?.broken.length ?? 0 }), mark: "lock", href: to(view, "tasks") }) });
-  return deck({ more: usual({ repair: view.repair.id }), act: act({ label: say("tasks.go_on", { next }), note: say("tasks.go_on_note"), does: tell(view, { command: "go_on" }), then: to(view) }) });
+  return deck({ gate: strip(view, next, small({ mark: "stop", label: say("deck.stop"), href: to(view, "stop") })), more: usual({ repair: view.repair.id }), spare: !view.next.gate?.open, act: step(view, one, next) });
 }
+
+function step(view, one, next) {
+  if (one) return act({ label: one.label, note: say("tasks.records"), mark: "tick", form: formOf(one) });
+  const photo = view.photos.find(({ taken, stage }) => !taken && stage === view.stage);
+  if (photo && waits(view, photo)) return act({ label: say("photos.take"), note: photo.label, mark: "photo", href: to(view, `photo/${photo.key}`) });
+  if (!view.next.gate?.open) return act({ label: say("gate.see"), note: view.next.gate?.broken[0]?.says, mark: "lock", href: "#in-the-way", more: html`data-jump="in-the-way"` });
+  return act({ label: next, note: say("tasks.go_on_note"), does: tell(view, { command: "go_on" }), then: to(view) });
+}
+
+// A photo that the foreman waived is not asked for any more.
+const waits = (view, photo) => view.next.gate?.broken.some(({ rule, subject, waived }) => rule === "photo_missing" && subject === photo.key && !waived);

@@ -50,7 +50,7 @@ export function site(view, tasks, one) {
 const STATES = { done: "met", does_not_apply: "waived", not_right: "failed" };
 
 const row = (view, task) => ({
-  state: task.answer ? STATES[task.answer.kind] : "open", text: task.label, note: task.answer ? answered(task) : !task.mandatory && say("verify.if_asked"),
+  state: task.answer ? STATES[task.answer.kind] : "open", text: task.label, note: task.answer ? answered(view, task) : !task.mandatory && say("verify.if_asked"),
   inside: task.answer?.kind !== "done" && html`<a class="way" href="${to(view, `verify/${task.key}`)}"><b>${say(task.answer ? "tasks.again" : "tasks.answer")}</b></a>`,
 });
 
