@@ -34,21 +34,26 @@ export function createStore(ports) {
   };
   const changed = () => listeners.forEach((listen) => listen(state));
 
-  // The moment in an answer sets the clock that runs until the next one.
-  function take(response) {
+  // The moment in an answer sets the clock that runs until the next one. It lies between the question and its answer: there
+  // the clock that ran before is kept, so that a slow answer neither turns it back nor makes it jump. A clock that does not fit
+  // begins at the question: it may show a moment too late, never time that is gone.
+  function take(response, sent) {
     Object.assign(state, { unreachable: false, error: response.error ?? null, refusal: response.refusal ?? null });
-    if (response.now) seen = { ...response.now, since: ports.monotonic() };
+    if (!response.now) return;
+    const before = seen ? seen.since + response.now.at_ms - seen.at_ms : sent;
+    seen = { ...response.now, since: before >= sent && before <= ports.monotonic() ? before : sent };
   }
 
   /** Asks for what a screen shows. Only the answer to the latest question is taken. */
   async function look(request) {
     const turn = ++asked;
+    const sent = ports.monotonic();
     try {
       const response = await ports.ask({ id: ports.newId(), ...ports.facts(), request });
       if (turn !== asked) return;
       // What was refused or failed before stays in sight while the screen is only drawn anew.
       const { refusal, error } = state;
-      take(response);
+      take(response, sent);
       state.refusal ??= refusal;
       state.error ??= error;
       // A file to save is not what a screen shows.
@@ -61,9 +66,10 @@ export function createStore(ports) {
 
   /** Asks what writes nothing: nothing is kept, nothing is tried again. Returns the response, or nothing when the core is silent. */
   async function ask(request) {
+    const sent = ports.monotonic();
     try {
       const response = await ports.ask({ id: ports.newId(), ...ports.facts(), request });
-      take(response);
+      take(response, sent);
       changed();
       return response;
     } catch {
@@ -98,10 +104,11 @@ export function createStore(ports) {
     flushing = true;
     try {
       while (state.outbox.length > 0) {
+        const sent = ports.monotonic();
         const response = await ports.ask(waited(state.outbox[0]));
         const { id } = state.outbox.shift();
         keepOutbox();
-        take(response);
+        take(response, sent);
         tries = 0;
         changed();
         promised.get(id)?.resolve(response);

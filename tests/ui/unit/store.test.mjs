@@ -144,6 +144,20 @@ test("the core's moment runs on by the monotonic clock", async () => {
   assert.deepEqual(store.now(), { at_ms: 2500, offset_min: 120 });
 });
 
+test("a slow answer does not turn the clock back, and a device that slept is put right", async () => {
+  const { at, store } = world();
+  const answered = async (sent, atMs, received) => {
+    at.ms = sent;
+    at.answer = () => { at.ms = received; return { ok: {}, now: { at_ms: atMs, offset_min: 0 } }; };
+    await store.look({ do: "today" });
+    return store.now().at_ms;
+  };
+  assert.equal(await answered(0, 100_000, 4_000), 104_000);      // the first answer counts from the question: no second too many
+  assert.equal(await answered(10_000, 112_000, 15_000), 115_000);  // it fits to what ran before
+  assert.equal(await answered(20_000, 500_000, 20_100), 500_100);  // the device slept
+  assert.equal(await answered(30_000, 505_000, 30_100), 505_100);  // the core's clock was set back
+});
+
 test("what was typed survives a new screen and a new start, until it was sent", () => {
   const { store, kept } = world();
   store.type("reading", "bar", "1.2");
