@@ -258,7 +258,7 @@ fn line(inspection: &Inspection) -> Result<Line, Problem> {
         length_um: inspection.run_length().ok_or_else(|| missing("how long the line is"))?,
         height_um: inspection.height_um.ok_or_else(|| missing("the nominal size"))?,
         material: material(inspection),
-        carries: String::new(),
+        carries: inspection.other.get("ACK").map(|code| inspection::words::used_for(code)).unwrap_or_default(),
         street: inspection.street.clone().unwrap_or_default(),
         laterals: laterals(inspection),
     })

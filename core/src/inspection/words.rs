@@ -6,7 +6,7 @@
 mod table;
 
 use super::{Clock, Observation};
-use table::{CODES, Code, MATERIALS, QUANTITIES, SHAPES};
+use table::{CODES, Code, MATERIALS, QUANTITIES, SHAPES, USES};
 
 /// Returns the plain words of a code with its characterisations, such as `Crack, lengthwise`.
 ///
@@ -63,6 +63,11 @@ pub fn clock_phrase(from: Option<Clock>, to: Option<Clock>) -> Option<String> {
 /// Returns the plain words of a material code (ACD), such as `vitrified clay`; a code without words stands as it is.
 pub fn material(code: &str) -> String {
     find(MATERIALS, code).map_or_else(|| format!("{code}, unknown code"), str::to_owned)
+}
+
+/// Returns what a line is used for (ACK), such as `foul sewer`; a code without words stands as it is.
+pub fn used_for(code: &str) -> String {
+    find(USES, code).map_or_else(|| format!("{code}, unknown code"), str::to_owned)
 }
 
 /// Returns the plain words of a shape code (ACA, AEC), such as `round`; a code without words stands as it is.

@@ -228,6 +228,18 @@ impl TaskKind {
             Self::Folds => vec![
                 number("height_um", "Highest fold (0 for none)", "mm", 1000, 0, 0, 500_000, 1_000),
                 optional(number("hour", "At, looking downstream", "o’clock", 1, 0, 1, 12, 1)),
+                optional(number("hour_to", "Clockwise to", "o’clock", 1, 0, 1, 12, 1)),
+                optional(number(
+                    "from_um",
+                    "Begins, from the upstream node",
+                    "m",
+                    1_000_000,
+                    2,
+                    0,
+                    5_000_000_000,
+                    10_000,
+                )),
+                optional(number("to_um", "Ends", "m", 1_000_000, 2, 0, 5_000_000_000, 10_000)),
                 optional(text("where", "Where")),
             ],
             Self::Infiltration => vec![choice(

@@ -69,11 +69,21 @@ fn folds(case: &Case, answered: &Answered) -> String {
         Some(0) => format!("none{limit}"),
         Some(height) => {
             let hour = answered.answer.number("hour").map(|hour| format!(" at {hour} o’clock")).unwrap_or_default();
-            let place = answered.answer.text("where").map(|place| format!(", {place}")).unwrap_or_default();
+            let place = place_of_fold(answered).map(|place| format!(", {place}")).unwrap_or_default();
             format!("highest {}{hour}{place}{limit}", words::mm(Length::from_um(height)))
         }
         None => "height not recorded".into(),
     }
+}
+
+fn place_of_fold(answered: &Answered) -> Option<String> {
+    let metres = |key| answered.answer.number(key).map(|um| words::metres(Length::from_um(um)));
+    let stations = || match (metres("from_um"), metres("to_um")) {
+        (Some(from), Some(to)) => Some(format!("{from} to {to} m")),
+        (Some(from), None) => Some(format!("{from} m")),
+        (None, _) => None,
+    };
+    answered.answer.text("where").map(str::to_owned).or_else(stations)
 }
 
 fn edges(case: &Case, answered: &Answered) -> String {

@@ -1,12 +1,13 @@
 //! The line, the patch and what lies around it.
 
-use super::{Case, words};
-use crate::certificate::content::{Around, Cover, Known, Lateral, Observation, Place, Stretch};
+use super::{Case, departures, missing, reasons, words};
+use crate::certificate::content::{Around, Cover, Known, Lateral, Mark, Observation, Place, Stretch};
 use crate::checks::clock_face::{Extent, Hour, View};
 use crate::checks::laterals::{self, PatchArea};
 use crate::procedure::line::{self, Seen};
 use crate::procedure::plan::{FromNode, Plan};
 use crate::procedure::repair::{Attempt, Repair};
+use crate::procedure::rules::Rule;
 use crate::shelf::method::TaskKind;
 use crate::units::Length;
 
@@ -22,7 +23,7 @@ pub fn place(case: &Case) -> Known<Place> {
         inside_um: inside(case).map_or_else(|| Known::Absent("not measured".into()), |(_, most)| Known::Known(most)),
         laterals: connections(case),
         observations: observations(case),
-        marks: vec![],
+        marks: high_fold(case).into_iter().collect(),
         cover: cover(case),
         patch,
     })
@@ -181,6 +182,27 @@ pub fn clock_is_known(case: &Case) -> bool {
 pub fn sides(plan: &Plan, shift: i64) -> (Length, Length) {
     let cover = &plan.computed.cover;
     (Length::from_um(cover.upstream_um.as_um() - shift), Length::from_um(cover.downstream_um.as_um() + shift))
+}
+
+/// Returns the fold that is higher than the contract allows, if somebody recorded where it lies.
+fn high_fold(case: &Case) -> Option<Mark> {
+    let (plan, attempt) = case.work()?;
+    let high = missing::stands(case.repair, plan, attempt).into_iter().find(|broken| broken.rule == Rule::FoldHigh)?;
+    let answer = &attempt.answer(TaskKind::Folds)?.answer;
+    let from_um = Length::from_um(answer.number("from_um")?);
+    let to_um = answer.number("to_um").map_or(from_um, Length::from_um).max(from_um);
+    let clock = |key| answer.number(key).and_then(|number| u8::try_from(number).ok());
+    let around = match (clock("hour"), clock("hour_to")) {
+        (Some(from), Some(to)) if from != to => line::Around::Between { from, to },
+        (Some(hour), _) => line::Around::At { hour },
+        (None, _) => line::Around::Unknown,
+    };
+    let finding = reasons::findings(case).iter().position(|broken| broken.rule == high.rule);
+    let label = finding
+        .map(|at| format!("F{}", at + 1))
+        .or_else(|| departures::label(case, high.rule, &high.subject))
+        .unwrap_or_default();
+    Some(Mark { label, words: "fold".into(), stretch: Stretch { from_um, to_um }, around: self::around(&around) })
 }
 
 /// Returns this patch's number in a series and how many the series has; `None` for a patch that stands alone.

@@ -281,6 +281,15 @@ pub(super) const SHAPES: &[(&str, &str)] = &[
     ("Z", "other shape"),
 ];
 
+/// Uses: ACK. From memory of EN 13508-2:2003+A1:2011, Annex C.
+pub(super) const USES: &[(&str, &str)] = &[
+    ("A", "foul sewer"),
+    ("B", "surface water sewer"),
+    ("C", "combined sewer"),
+    ("D", "trade effluent sewer"),
+    ("E", "culverted watercourse"),
+];
+
 /// Materials: ACD and AED.
 pub(super) const MATERIALS: &[(&str, &str)] = &[
     ("AA", "asbestos cement"),

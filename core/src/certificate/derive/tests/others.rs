@@ -2,7 +2,7 @@
 
 use super::story::{left_in_pipe, mended, never_begun, practised, rejected};
 use crate::certificate::build;
-use crate::certificate::content::{Content, Kind, Known};
+use crate::certificate::content::{Around, Content, Kind, Known};
 
 fn reason<'a>(content: &'a Content, label: &str) -> &'a str {
     &content.reasons.iter().find(|note| note.label == label).unwrap().text
@@ -24,6 +24,9 @@ fn a_rejected_repair_says_why_and_what_speaks_against_the_patch() {
     assert!(reason(&content, "F2").starts_with("A fold of 14 mm; the limit is 6 mm (EN ISO 11296-4"));
     assert!(reason(&content, "Rejected").starts_with("Attempt 2, Ines Varga, 14:31."));
     assert_eq!(content.departures.len(), 1);
+    let mark = &content.place.value().unwrap().marks[0];
+    assert_eq!((&*mark.label, &*mark.words, mark.around), ("F2", "fold", Around::At(7)));
+    assert_eq!((mark.stretch.from_um.as_um(), mark.stretch.to_um.as_um()), (6_960_000, 7_220_000));
     let edges = content.findings.iter().find(|finding| finding.what == "Edges").unwrap();
     assert!(edges.outside && edges.found.starts_with("OUTSIDE: An edge is not bonded all round."), "{}", edges.found);
     let again = content.notes.iter().find(|note| note.label == "Answered again").unwrap();

@@ -215,7 +215,8 @@ pub fn verified(mut story: Story, fold_um: i64) -> Story {
     story.at("11:09:57").photo("downstream_edge", "");
     story.confirms(&["video"]);
     story.answers("edges", &[("upstream", t("bonded")), ("downstream", t("bonded"))]);
-    story.answers("folds", &[("height_um", n(fold_um)), ("hour", n(7)), ("where", t("7.1 m"))]);
+    let lies = [("hour", n(7)), ("from_um", n(6_960_000)), ("to_um", n(7_220_000)), ("where", t("7.1 m"))];
+    story.answers("folds", &[[("height_um", n(fold_um))].as_slice(), &lies].concat());
     story.answers("surface", &[("surface", t("sound"))]).answers("infiltration", &[("seen", t("none"))]);
     story.at("13:18:10").reports(Happening::LateralOpened { lateral: 1, open_pct: 94, coupon: true });
     story.at("13:31:44").photo("", "Lateral cut after full cure, coupon out");
