@@ -8,7 +8,7 @@ import { way } from "../../../parts/way.js";
 import { say } from "../../../text/say.js";
 import { answered } from "../fields.js";
 import { at, attempt, computed, to } from "../frame.js";
-import { asked } from "../tasks.js";
+import { openTask } from "../task.js";
 
 /** Returns what was left while the resin ran, as one row. */
 export function earlier(view) {
@@ -44,7 +44,7 @@ export function photos(view) {
 export function site(view, tasks, one) {
   const done = tasks.filter(({ answer }) => answer).length;
   return section({ id: "site", title: say("verify.site"), aside: say("verify.of", { n: done, of: tasks.filter(({ mandatory, answer }) => mandatory || answer).length }), inside: html`
-    ${one && tasks.includes(one) && asked(view, one)}${conditions(tasks.filter((task) => task !== one).map((task) => row(view, task)))}` });
+    ${conditions([...tasks.filter((task) => task === one).map((task) => openTask(view, task, true)), ...tasks.filter((task) => task !== one).map((task) => row(view, task))])}` });
 }
 
 const STATES = { done: "met", does_not_apply: "waived", not_right: "failed" };
