@@ -3,6 +3,7 @@
 # make serve    the same in a browser
 # make test     everything that is checked before a change is taken
 # make screens  pictures of the screens, in out/screens
+# make pictures the few of them that the README shows, anew in docs/pictures
 # make android  type-checks the window for phones (about ten minutes the first time)
 # make deps     what the targets above need, without running them
 #
@@ -13,7 +14,7 @@ SHELL := /bin/bash
 .ONESHELL:
 .SILENT:
 .DEFAULT_GOAL := run
-.PHONY: run window serve test screens android deps deps-core deps-window deps-test
+.PHONY: run window serve test screens pictures android deps deps-core deps-window deps-test
 
 export PATH := $(HOME)/.cargo/bin:$(PATH)
 BUILT := $(or $(CARGO_TARGET_DIR),target)/debug
@@ -57,6 +58,18 @@ screens: deps-core deps-test
 	cargo build --package mendline-core
 	mkdir -p out/screens
 	node tests/ui/screens.mjs out/screens
+
+pictures: deps-core deps-test
+	cargo build --package mendline-core
+	$(BUILT)/mendline demo --out out
+	node tests/ui/screens.mjs out/screens today planned runs hold
+	mkdir -p docs/pictures
+	cp out/screens/today_day_laptop.png docs/pictures/today.png
+	cp out/screens/planned_day_laptop.png docs/pictures/plan.png
+	cp out/screens/runs_day_phone.png docs/pictures/wet-out.png
+	cp out/screens/hold_day_phone.png docs/pictures/hold.png
+	cp out/screens/hold_night_phone.png docs/pictures/hold-night.png
+	pdftoppm -r 75 -l 2 -gray -png out/certificate.pdf docs/pictures/certificate
 
 android: deps-core
 	tests/android-check.sh
