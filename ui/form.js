@@ -5,7 +5,7 @@ import { say } from "./text/say.js";
 
 /**
  * Returns { fields, problems } of a form's controls. A control is { name, value, type, checked, disabled, label, dataset };
- * `data-as` is number (times `data-steps`, to a whole wire step), yes (true or false), list, number-list, json, time (a local time with
+ * `data-as` is number (times `data-steps`, to a whole wire step), decimal (as it is), rows (of numbers, one a line), yes (true or false), list, number-list, json, time (a local time with
  * `data-offset` minutes, to a moment), or text. A name with dots is a path. An empty field is left out,
  * unless it says that it is needed: then what is missing is said here.
  */
@@ -34,6 +34,8 @@ function read({ value, label, dataset: { as, steps = "1", min, max, spanned, off
   if (text === "") return needed ? { problem: say("problem.missing", { label }) } : {};
   if (as === "yes") return { value: text === "yes" };
   if (as === "number-list") return { value: Number(text) };
+  if (as === "rows") return rows(text, label);
+  if (as === "decimal") { const plain = typed(text); return plain === null ? { problem: say("problem.number", { label }) } : { value: plain }; }
   if (as === "json") return { value: JSON.parse(text) };
   if (as === "time") return { value: Date.parse(`${text}Z`) - Number(offset) * 60_000 };
   if (as !== "number") return { value: text };
@@ -42,6 +44,12 @@ function read({ value, label, dataset: { as, steps = "1", min, max, spanned, off
   if (min !== undefined && number < Number(min)) return { problem: say("problem.below", { label, min }) };
   if (max !== undefined && number > Number(max)) return { problem: say("problem.above", { label, max }) };
   return { value: Math.round(number * Number(steps)) };
+}
+
+// One row a line, its numbers parted by spaces, semicolons or tabs.
+function rows(text, label) {
+  const all = text.split("\n").filter((line) => line.trim() !== "").map((line) => line.trim().split(/[\s;]+/).map((one) => typed(one)));
+  return all.flat().includes(null) ? { problem: say("problem.number", { label }) } : { value: all };
 }
 
 function put(fields, name, value, list) {

@@ -1,6 +1,7 @@
 // By route: the screen, what it asks the core for, whether a clock runs on it (`live`), and whether it says itself what was
 // refused (`tells`).
 
+import * as checks from "./screens/checks.js";
 import * as check from "./screens/check.js";
 import * as broken from "./screens/broken.js";
 import * as byHand from "./screens/by-hand.js";
@@ -27,6 +28,7 @@ export const SCREENS = {
   shelf: { screen: shelf, asks: () => ({ do: "shelf" }) },
   people: { screen: people, asks: () => ({ do: "shelf" }) },
   check: { screen: check },
+  checks: { screen: checks, asks: checks.asks },
   help: { screen: help, asks: () => ({ do: "rules" }) },
   opening: { screen: opening },
   lost: { screen: lost },

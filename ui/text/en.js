@@ -1,5 +1,6 @@
 // English. A key is the code that the core or a screen uses; a value is a sentence with {names}, or a function where a number decides the form.
 
+import { checks } from "./en-checks.js";
 import { office } from "./en-office.js";
 import { plan } from "./en-plan.js";
 import { repair } from "./en-repair.js";
@@ -11,6 +12,7 @@ import { stages } from "./en-stages.js";
 export const en = {
   language: "en",
   sentences: {
+    ...checks,
     ...stages,
     ...repair,
     ...office,

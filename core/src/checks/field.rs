@@ -67,6 +67,18 @@ impl Field {
         }
     }
 
+    /// Returns what kind of field it is: `number`, `words`, `yes_no`, `rows`, `object` or `text`.
+    pub fn kind(&self) -> &'static str {
+        match self.allowed {
+            Allowed::Number { .. } => "number",
+            Allowed::OneOf(_) => "words",
+            Allowed::YesNo => "yes_no",
+            Allowed::Rows(_) => "rows",
+            Allowed::Object(_) => "object",
+            Allowed::Text => "text",
+        }
+    }
+
     /// Returns what the field may hold, in words.
     pub fn range(&self) -> String {
         match self.allowed {

@@ -14,7 +14,7 @@ use serde_json::{Value, json};
 use thiserror::Error;
 
 use super::Refused;
-use super::field::Field;
+use super::field::{Allowed, Field};
 use crate::geodesy::OffTheMap;
 use input::Input;
 
@@ -107,7 +107,13 @@ pub fn run(name: &str, fields: &Value) -> Result<Value, CheckError> {
 pub fn list() -> Value {
     let field = |field: &Field| {
         let needed = if field.needed.is_empty() { "always" } else { field.needed };
-        json!({ "name": field.name, "unit": field.unit, "allowed": field.range(), "needed": needed })
+        let mut one = json!({
+            "name": field.name, "kind": field.kind(), "unit": field.unit, "allowed": field.range(), "needed": needed,
+        });
+        if let Allowed::OneOf(words) = field.allowed {
+            one["words"] = json!(words);
+        }
+        one
     };
     let one = |check: &&Check| {
         let out: Vec<_> = check.out.iter().map(|(name, unit)| json!({ "name": name, "unit": unit })).collect();

@@ -30,6 +30,8 @@ pub struct ChecksView {
 #[derive(Debug, Serialize)]
 pub struct Tried {
     pub name: String,
+    /// What went in: what the repair knows, and over it what was typed.
+    pub given: Value,
     /// The fields as they were understood.
     pub fields: Value,
     pub output: Option<Value>,
@@ -52,7 +54,10 @@ impl Visit<'_> {
             checks: named::list(),
             known: named::all().iter().map(known).collect(),
             worked: repair.as_ref().map_or_else(Vec::new, |repair| repair.worked_last().into_iter().cloned().collect()),
-            tried: input.filter(|_| !name.is_empty()).map(|input| tried(name, input)),
+            tried: input.filter(|_| !name.is_empty()).map(|input| {
+                let known = repair.as_ref().map_or_else(Map::new, |repair| view::known(repair, name));
+                tried(name, over(known, input))
+            }),
             number: repair.as_ref().map_or_else(String::new, |repair| repair.number.clone()),
             repair: repair.map(|repair| repair.id),
         })))
@@ -66,13 +71,20 @@ impl Visit<'_> {
     }
 }
 
-fn tried(name: &str, input: &Value) -> Tried {
-    let understood = named::understood(name, input);
-    let fields = understood.as_ref().map_or_else(|_| input.clone(), |found| found.fields.clone());
+/// Returns the known fields with the given ones over them; what is no object stays as it is.
+fn over(mut known: Map<String, Value>, given: &Value) -> Value {
+    let Some(object) = given.as_object() else { return given.clone() };
+    known.extend(object.clone());
+    Value::Object(known)
+}
+
+fn tried(name: &str, given: Value) -> Tried {
+    let understood = named::understood(name, &given);
+    let fields = understood.as_ref().map_or_else(|_| given.clone(), |found| found.fields.clone());
     let found = understood.and_then(|found| named::run(name, &found.fields));
     let (output, problem) = match found {
         Ok(output) => (Some(output), None),
         Err(problem) => (None, Some(problem)),
     };
-    Tried { name: name.into(), fields, output, problem }
+    Tried { name: name.into(), given, fields, output, problem }
 }

@@ -8,11 +8,12 @@ import { readings } from "../../parts/readings.js";
 import { section } from "../../parts/section.js";
 import { say } from "../../text/say.js";
 import { budgetOf } from "../repair/budget.js";
+import { pace } from "../repair/worked.js";
 
 /** Returns the time budget as an estimate, or what it waits for. */
-export const timed = ({ proposal }, part) => section({
+export const timed = ({ proposal, repair }, part) => section({
   id: "plan-time", title: say("planned.estimate"), aside: part && say("go.warmest", { what: say(`temperature.${part.budget.warmest}`), n: trim("celsius", part.budget.warmest_mc) }), kind: "",
-  inside: part ? html`${budgetOf(part.budget)}<p class="soft plan-say">${say("plan.until")}</p>` : html`<p>${say(proposal.breaks.some(({ rule }) => rule === "temperatures_missing") ? "plan.no_time_yet" : "plan.no_time")}</p>`,
+  inside: part ? html`${budgetOf(part.budget)}${pace(repair.pace)}<p class="soft plan-say">${say("plan.until")}</p>` : html`<p>${say(proposal.breaks.some(({ rule }) => rule === "temperatures_missing") ? "plan.no_time_yet" : "plan.no_time")}</p>`,
 });
 
 /** Returns where the patch goes, how it is brought there and where its mark is read. */

@@ -12,6 +12,7 @@ import { say } from "../../text/say.js";
 import { at, attempt, frame, to } from "./frame.js";
 import * as measure from "./measure.js";
 import { onTheRule } from "./temps.js";
+import { pace, storing } from "./worked.js";
 
 export const title = () => say("go.title");
 
@@ -28,7 +29,7 @@ export function render(view) {
       ${tape({ n: budget.working_ms / 60e3, label: say("go.tape", { needed: minSec(needed, "up"), spare: minSec(budget.spare_ms), all: minSec(budget.working_ms) }), parts: [{ kind: "full", m: needed / 60e3 }, { kind: "now", m: budget.spare_ms / 60e3 }] })}
       ${ends([say("go.needed", { needed: minSec(needed, "up") }), { strong: say("go.spare", { spare: minSec(budget.spare_ms) }) }])}${rule(given)}
       <p class="soft">${say("go.good", { read: at(view, given.at.moment.at_ms), until: at(view, view.go.good_until_ms), what: say(`temperature.${budget.warmest}`), n: trim("celsius", budget.warmest_mc) })}</p>
-      ${closures(view)}`,
+      ${closures(view)}${pace(view.pace)}${storing(view.go.storing)}`,
     foot: deck({ more: usual({ repair: view.repair.id }), act: act({ label: say("go.ready"), note: say("go.ready_note"), href: to(view) }) }),
   });
 }

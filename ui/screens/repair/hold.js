@@ -17,6 +17,7 @@ import { at, attempt, computed, frame, nowOf, tell, to, where } from "./frame.js
 import { inTheWay, withoutTasks } from "./gate.js";
 import { chart } from "./hold-chart.js";
 import { photosAsked } from "./photo.js";
+import { worked } from "./worked.js";
 
 export const title = () => say("stage.hold");
 
@@ -26,7 +27,7 @@ export function render(view) {
     title: title(), mainKind: "stage holdm",
     main: html`<div class="hold-count">${counted(view)}</div>${chart(view)}
       <section class="section hold-where"><h2>${say("hold.check")} <small>${say("hold.check_each")}</small></h2>${conditions(checks(view))}${fillIn(view)}${inTheWay(view, release(view))}${photosAsked(view, "hold")}</section>
-      ${log(view)}
+      ${log(view)}<div class="hold-log">${worked(view.repair, "hold")}</div>
       <section class="section only-wide hold-line"><h2>${say("hold.where")} <small>${say("hold.from", { at: quantity("m", (patch.from_um + patch.to_um) / 2), node: view.repair.line.upstream.name })}</small></h2>${lineOf(view)}</section>`,
     foot: foot(view),
   });

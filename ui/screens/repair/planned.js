@@ -11,6 +11,7 @@ import { budgetOf } from "./budget.js";
 import { lineOf } from "./drawn.js";
 import { computed, frame, tell, to } from "./frame.js";
 import { inTheWay, strip } from "./gate.js";
+import { pace, spot } from "./worked.js";
 
 export const title = () => say("planned.title");
 
@@ -23,7 +24,7 @@ export function render(view) {
       { label: say("planned.defect"), value: defect.observations[0]?.words ?? say("planned.by_hand"), note: `${quantity("m", defect.from_um)} – ${quantity("m", defect.to_um)}` },
       ...(plan ? [{ label: say("planned.patch"), value: plan.patch.name }, { label: say("planned.packer"), value: plan.packer.name }, { label: say("planned.resin"), value: plan.resin.name }] : []),
     ])}${lineOf(view)}
-    ${plan && section({ id: "estimate", title: say("planned.estimate"), inside: budgetOf(computed(view).budget) })}
+    ${plan && section({ id: "estimate", title: say("planned.estimate"), inside: html`${budgetOf(computed(view).budget)}${pace(view.pace)}` })}${spot(view.spot)}
     ${inTheWay(view)}${plan && way({ label: say("planned.change"), href: to(view, "plan") })}`,
     foot: plan
       ? deck({ gate: strip(view, say("stage.staging")), more: usual({ repair: view.repair.id }), act: act({ label: say("planned.begin"), note: say("planned.begin_note"), does: tell(view, { command: "go_on" }), then: to(view) }) })

@@ -11,6 +11,7 @@ import { inTheWay, strip, withoutTasks } from "./gate.js";
 import { air } from "./air.js";
 import { photosAsked } from "./photo.js";
 import { pushed } from "./push.js";
+import { spot, worked } from "./worked.js";
 import { answeredTask, asked, begun, formOf, openTask } from "./task.js";
 
 export { asked };
@@ -32,7 +33,7 @@ export function render(view) {
       ${inTheWay(view, withoutTasks(view.next.gate?.broken ?? []))}
       ${view.stage === "staging" && air(view)}${photosAsked(view, view.stage)}
       ${done.length > 0 && section({ id: "answered", title: say("tasks.answered"), aside: String(done.length), inside: conditions(done.map((task) => answeredTask(view, task))) })}
-      ${more(view)}`,
+      ${view.stage === "staging" && html`${spot(view.spot)}${worked(view.repair, "staging")}`}${more(view)}`,
     foot: foot(view, one),
   });
 }

@@ -7,6 +7,7 @@ import { frame, to } from "./frame.js";
 import { strip } from "./gate.js";
 import { cureCard, found } from "./verification/found.js";
 import { aside, earlier, laterals, photos, site } from "./verification/lists.js";
+import { worked } from "./worked.js";
 import { SEEN, seen } from "./verification/seen.js";
 
 export const title = () => say("stage.verification");
@@ -18,7 +19,7 @@ export function render(view) {
     title: title(), mainKind: "stage verify",
     main: html`${cureCard(view)}${earlier(view)}${found(view)}
       ${SEEN.flatMap((kind) => own.filter((task) => task.kind === kind)).map((task) => seen(view, task))}
-      ${laterals(view)}${photos(view)}${site(view, own.filter(({ kind }) => !SEEN.includes(kind)), one)}${aside(view)}`,
+      ${laterals(view)}${photos(view)}${site(view, own.filter(({ kind }) => !SEEN.includes(kind)), one)}${worked(view.repair, "verification")}${aside(view)}`,
     foot: deck({ gate: strip(view, say("next.verdict")), act: next(view, one) }),
   });
 }

@@ -43,7 +43,7 @@ pub fn understood(name: &str, given: &Value) -> Result<Understood, CheckError> {
 
 fn number(field: &Field, text: &str) -> Result<f64, CheckError> {
     entry::plain(text, field.unit)
-        .map_err(|why| CheckError::new(Some(field.name), "unreadable", format!("{}: {why}", field.name)))
+        .map_err(|why| CheckError::new(Some(field.name), "unreadable", why.to_string()))
 }
 
 #[cfg(test)]

@@ -4,6 +4,7 @@ mod place;
 mod pressure;
 mod resin;
 mod verification;
+mod worked;
 
 use super::{Case, hold, place as lies, words};
 use crate::certificate::content::Check;
@@ -16,6 +17,7 @@ pub fn checks(case: &Case) -> Vec<Check> {
     found.extend(place::rows(case));
     found.extend(pressure::rows(case));
     found.extend(verification::rows(case));
+    found.extend(worked::rows(case));
     found
 }
 

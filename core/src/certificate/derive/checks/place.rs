@@ -3,7 +3,9 @@
 use super::super::{Case, place, tasks, words};
 use super::{Margin, limited, row, sourced};
 use crate::certificate::content::Check;
+use crate::geodesy;
 use crate::procedure::plan::{Plan, ReadingPointKind, WayIn};
+use crate::procedure::spot;
 use crate::shelf::method::TaskKind;
 use crate::units::Length;
 
@@ -16,6 +18,7 @@ pub fn rows(case: &Case) -> Vec<Check> {
     found.push(bare_ends(case, plan));
     found.extend(fits(case, plan));
     found.push(viewed(case, plan));
+    found.extend(on_the_map(case, plan));
     found
 }
 
@@ -137,6 +140,32 @@ fn fit(case: &Case, name: &str, what: &str, (least, most): (Length, Length), sou
     let result = if left.as_um() < 0 { "outside" } else { "inside" };
     let inputs = format!("{} to {} mm", words::inside(narrow), words::inside(wide));
     limited(row(name, formula, inputs, result.into()), limit, Margin::of_length(left))
+}
+
+/// Where the patch lies by the nodes' coordinates, and how far the phone stood from the node, where both are known.
+fn on_the_map(case: &Case, plan: &Plan) -> Option<Check> {
+    let line = &case.repair.line;
+    let found = spot::on_the_map(line, plan.computed.patches.first()?.centre())?;
+    let formula = sourced("station / line of the way between both nodes on WGS 84", geodesy::SOURCE);
+    let station = plan.computed.patches.first()?.centre();
+    let inputs = format!("station {} m of {} m", words::metres(station), words::metres(line.length_um));
+    let result = format!("{:.6}, {:.6}", found.place.lat, found.place.lon).replace('-', "−");
+    let attempt = case.attempt?;
+    let stamps =
+        [attempt.target.as_ref().map(|target| &target.at), attempt.joined.as_ref(), attempt.insertion.as_ref()];
+    let stood = stamps.into_iter().flatten().find_map(|stamp| spot::from_node(case.repair, &stamp.position));
+    let left = stood.map_or_else(
+        || "no position of the phone".into(),
+        |standing| {
+            let can_be = match standing.plausible {
+                Some(true) => "can be",
+                Some(false) => "too far for its accuracy",
+                None => "accuracy not known",
+            };
+            format!("phone {:.0} m from the node: {can_be}", standing.distance_m)
+        },
+    );
+    Some(limited(row("Place on the map", formula, inputs, result), String::new(), Margin::Unknown(left)))
 }
 
 fn viewed(case: &Case, plan: &Plan) -> Check {

@@ -1,0 +1,45 @@
+// The fields of a calculation, drawn by what the core says of each: numbers with their units, words, rows, places.
+
+import { html } from "../../html.js";
+import { field, lines, picks } from "../../parts/field.js";
+import { yesNo } from "../../parts/pair.js";
+import { say } from "../../text/say.js";
+
+/** Returns the id of the form in which a calculation of a repair is typed. */
+export const formOf = (repair, name) => `checks-${repair ?? ""}-${name}`;
+
+/** Returns the fields, filled with what was typed or else with what the repair knows. */
+export function fields(view, one) {
+  const typed = view.drafts?.[formOf(view.repair, one.name)] ?? {};
+  const known = view.known[one.name] ?? {};
+  const fully = (typed["input.condition"] ?? known.condition) === "fully_deteriorated";
+  return one.fields.filter(({ needed }) => needed !== "for fully_deteriorated" || fully).map((each) => drawn(each, typed, known));
+}
+
+function drawn(each, typed, known) {
+  const name = `input.${each.name}`;
+  const id = `w-${each.name}`;
+  const label = say(`worked.field.${each.name}`);
+  switch (each.kind) {
+    case "number": return number({ id, name, label, unit: each.unit, value: typed[name] ?? shown(known[each.name]) });
+    case "words": return picks({ id, name, label, value: typed[name] ?? known[each.name] ?? "", options: [{ value: "", label: say("field.choose") }, ...each.words.map((word) => ({ value: word, label: say(`worked.field.${word}`) === `worked.field.${word}` ? word : say(`worked.field.${word}`) }))] });
+    case "yes_no": return html`<p class="entry-label">${label}</p>${yesNo({ legend: label, name, picked: typed[name], quiet: true })}`;
+    case "rows": return html`${lines({ id, name, label, as: "rows", rows: 6, value: typed[name] ?? rows(known[each.name]) })}<p class="soft">${say("worked.rows")}</p>`;
+    case "object": return each.name === "limits" ? limits(known.limits) : place({ each, name, id, label, typed, known: known[each.name] });
+    default: return field({ id, name, label, value: typed[name] ?? "" });
+  }
+}
+
+const shown = (value) => (value === undefined ? "" : String(Number(value.toPrecision(9))));
+
+const rows = (all) => (all ?? []).map((row) => row.map((value) => shown(value)).join("  ")).join("\n");
+
+// Typed as text, with or without its unit: the core reads it.
+const number = ({ id, name, label, unit, value, as }) => html`<label class="field measure" for="${id}">${label}
+  <span class="with-unit"><input id="${id}" name="${name}" type="text" inputmode="text" autocomplete="off" value="${value}" ${as && html`data-as="${as}"`}>${unit && html`<span class="unit">${unit}</span>`}</span></label>`;
+
+const place = ({ name, id, label, typed, known }) => ["lat", "lon"].map((axis) => number({
+  id: `${id}-${axis}`, name: `${name}.${axis}`, label: `${label}, ${say(`worked.field.${axis}`)}`, unit: "°", as: "decimal", value: typed[`${name}.${axis}`] ?? shown(known?.[axis]),
+}));
+
+const limits = (known) => known && html`<p class="soft">${say("worked.limits", { source: known.source })}</p>`;
