@@ -42,8 +42,7 @@ pub fn understood(name: &str, given: &Value) -> Result<Understood, CheckError> {
 }
 
 fn number(field: &Field, text: &str) -> Result<f64, CheckError> {
-    entry::plain(text, field.unit)
-        .map_err(|why| CheckError::new(Some(field.name), "unreadable", why.to_string()))
+    entry::plain(text, field.unit).map_err(|why| CheckError::new(Some(field.name), "unreadable", why.to_string()))
 }
 
 #[cfg(test)]
