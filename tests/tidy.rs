@@ -16,6 +16,8 @@ const ARROWS: &[(&str, &[&str])] = &[
     ("shelf", &["units", "facts", "procedure", "inspection"]),
     ("procedure", &["units", "facts", "checks", "geodesy", "shelf", "maths"]),
     ("photos", &["journal"]),
+    ("picture", &[]),
+    ("label", &["picture"]),
     ("journal", &["register"]),
     ("register", &["journal"]),
     ("view", &["units", "facts", "checks", "geodesy", "procedure", "shelf", "register"]),

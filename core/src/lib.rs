@@ -13,6 +13,8 @@
 //! - [`shelf`]: contract, data sheets, method statements, people: where every process number comes from.
 //! - [`procedure`]: the rules of the repair: decide, apply, gate.
 //! - [`view`]: what each screen shows.
+//! - [`picture`]: pictures decoded within bounds, the right way up.
+//! - [`label`]: what the GS1 code on the label of a container says.
 //! - [`photos`]: original photos in files named by their hash.
 //! - [`register`]: lists and search beside the journal, rebuilt from it.
 //! - [`seal`]: keys, their certificates, and the signatures of a PDF: made and checked.
@@ -25,8 +27,10 @@ pub mod facts;
 pub mod geodesy;
 pub mod inspection;
 pub mod journal;
+pub mod label;
 pub mod maths;
 pub mod photos;
+pub mod picture;
 pub mod procedure;
 pub mod register;
 pub mod seal;

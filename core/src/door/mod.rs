@@ -165,10 +165,11 @@ impl Visit<'_> {
             Request::Plan { repair, choice } => self.plan(&repair, choice.map(|choice| *choice)),
             Request::AcceptPlan { repair, choice } => self.accept_plan(&repair, &choice),
             Request::Tell { repair, command } => self.tell(&repair, &command),
-            Request::KeepPhoto { repair, key, label, bytes } => {
-                self.keep_photo(&repair, key, label, &unpacked(&bytes)?)
+            Request::KeepPhoto { repair, key, label, bytes, copy_of } => {
+                self.keep_photo(&repair, repairs::Taken { key, label, copy_of }, &unpacked(&bytes)?)
             }
-            Request::Photo { sha256 } => self.photo(&sha256),
+            Request::Photo { sha256, longest_px } => self.photo(&sha256, longest_px),
+            Request::ReadLabel { bytes } => self.read_label(&unpacked(&bytes)?),
             Request::Issue { repair } => self.issue(&repair),
             Request::Certificate { repair } => self.certificate(&repair),
             Request::Record { repair } => self.record_file(&repair),

@@ -1,11 +1,16 @@
 //! Requests about one repair.
 
+use chrono::Datelike as _;
+
 use super::response::{Answer, Problem};
 use super::store::Writing;
 use super::{Visit, packed, record, with_writing};
 use crate::certificate;
+use crate::facts::Moment;
 use crate::journal::{Hash, Journal};
+use crate::label;
 use crate::photos;
+use crate::picture;
 use crate::procedure::gate::Around;
 use crate::procedure::line::{Defect, Line};
 use crate::procedure::plan::PlanChoice;
@@ -24,6 +29,13 @@ pub struct Opening {
     pub number: String,
     pub rehearsal: bool,
     pub video_before: String,
+}
+
+/// What is said of a photo that is kept.
+pub struct Taken {
+    pub key: String,
+    pub label: String,
+    pub copy_of: Option<String>,
 }
 
 impl Visit<'_> {
@@ -159,12 +171,21 @@ impl Visit<'_> {
         self.shown(&after)
     }
 
-    pub(super) fn keep_photo(&mut self, id: &str, key: String, label: String, bytes: &[u8]) -> Result<Answer, Problem> {
-        self.store.repair(id)?;
+    pub(super) fn keep_photo(&mut self, id: &str, taken: Taken, bytes: &[u8]) -> Result<Answer, Problem> {
+        let repair = self.store.repair(id)?;
+        if let Some(original) = &taken.copy_of
+            && !repair.photos.iter().any(|photo| photo.sha256 == *original)
+        {
+            return Err(Problem::error(
+                "photo",
+                "This repair has no such photo. Open its photos and mark one of them.",
+            ));
+        }
         let kept = photos::keep(&self.store.folder, bytes)?;
         let command = Command::Photo {
-            key,
-            label,
+            key: taken.key,
+            label: taken.label,
+            copy_of: taken.copy_of,
             sha256: kept.sha256.to_string(),
             bytes: kept.bytes,
             media_type: kept.media_type.to_owned(),
@@ -172,12 +193,25 @@ impl Visit<'_> {
         self.tell_any(id, &command)
     }
 
-    pub(super) fn photo(&mut self, sha256: &str) -> Result<Answer, Problem> {
+    pub(super) fn photo(&mut self, sha256: &str, longest_px: Option<u32>) -> Result<Answer, Problem> {
         let hash: Hash =
             sha256.parse().map_err(|_| Problem::error("bad_request", "A photo is asked for by its SHA-256."))?;
         let bytes = photos::read(&self.store.folder, hash)?;
+        // A format that this core can't reduce is shown as it is.
+        if let Some(copy) = longest_px.and_then(|longest| picture::small(&bytes, longest).ok()) {
+            return Ok(Answer::Photo { media_type: "image/jpeg".into(), bytes: packed(&copy) });
+        }
         let media_type = photos::media_type(&bytes).unwrap_or("application/octet-stream").to_owned();
         Ok(Answer::Photo { media_type, bytes: packed(&bytes) })
+    }
+
+    pub(super) fn read_label(&self, bytes: &[u8]) -> Result<Answer, Problem> {
+        let Moment { at_ms, offset_min, .. } = self.facts.moment;
+        let local = chrono::DateTime::from_timestamp_millis(at_ms + i64::from(offset_min) * 60_000);
+        let year = local
+            .map(|local| local.year())
+            .ok_or_else(|| Problem::error("label", "The clock of this device shows no date. Set it first."))?;
+        Ok(Answer::Label(label::read(bytes, year)?))
     }
 
     pub(super) fn issue(&mut self, id: &str) -> Result<Answer, Problem> {

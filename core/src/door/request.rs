@@ -132,9 +132,19 @@ pub enum Request {
         #[serde(default)]
         label: String,
         bytes: String,
+        /// The SHA-256 of the photo of this repair that this one is a marked-up copy of.
+        #[serde(default)]
+        copy_of: Option<String>,
     },
+    /// A photo: its original bytes, or a small copy for a screen.
     Photo {
         sha256: String,
+        #[serde(default)]
+        longest_px: Option<u32>,
+    },
+    /// What the GS1 code on a photographed label says; keeps nothing.
+    ReadLabel {
+        bytes: String,
     },
     /// Give the certificate its number.
     Issue {

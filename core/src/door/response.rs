@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use crate::journal::Fault;
+use crate::label::{self, Label};
 use crate::photos;
 use crate::procedure::planning::Proposal;
 use crate::procedure::rules::{Broken, Refusal, Row};
@@ -25,6 +26,7 @@ pub enum Answer {
     Inspection(Box<InspectionView>),
     Plan { repair: Box<RepairView>, proposal: Box<Proposal>, shelf: Box<Shelf> },
     Photo { media_type: String, bytes: String },
+    Label(Label),
     File { name: String, media_type: String, bytes: String },
     Checked(Box<Verdict>),
     Rules { rules: Vec<Row> },
@@ -63,6 +65,12 @@ impl From<Refusal> for Problem {
 impl From<Fault> for Problem {
     fn from(fault: Fault) -> Self {
         Self::error(fault.code(), fault.to_string())
+    }
+}
+
+impl From<label::Fault> for Problem {
+    fn from(fault: label::Fault) -> Self {
+        Self::error("label", fault.to_string())
     }
 }
 

@@ -106,7 +106,7 @@ fn change(repair: &mut Repair, event: &Event, facts: &Facts) {
             repair.worked.push(WorkedOut { at, attempt: n, stage: *stage, worked: (**worked).clone() });
         }
         Event::Noted { text } => repair.notes.push(Note { at, text: text.clone() }),
-        Event::PhotoKept { stage, key, label, sha256, bytes, media_type } => repair.photos.push(Photo {
+        Event::PhotoKept { stage, key, label, sha256, bytes, media_type, copy_of } => repair.photos.push(Photo {
             at,
             attempt: n,
             stage: *stage,
@@ -115,6 +115,7 @@ fn change(repair: &mut Repair, event: &Event, facts: &Facts) {
             sha256: sha256.clone(),
             bytes: *bytes,
             media_type: media_type.clone(),
+            copy_of: copy_of.clone(),
         }),
         Event::ClockSet { by_ms, restarted } => {
             repair.clock_jumps.push(ClockJump { at, by_ms: *by_ms, restarted: *restarted });

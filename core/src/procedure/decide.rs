@@ -152,7 +152,7 @@ impl Step<'_> {
                 self.record(Event::Noted { text: text.clone() });
                 Ok(())
             }
-            Command::Photo { key, label, sha256, bytes, media_type } => {
+            Command::Photo { key, label, sha256, bytes, media_type, copy_of } => {
                 self.record(Event::PhotoKept {
                     stage: photo_stage(&self.repair, key),
                     key: key.clone(),
@@ -160,6 +160,7 @@ impl Step<'_> {
                     sha256: sha256.clone(),
                     bytes: *bytes,
                     media_type: media_type.clone(),
+                    copy_of: copy_of.clone(),
                 });
                 Ok(())
             }

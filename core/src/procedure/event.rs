@@ -108,6 +108,9 @@ pub enum Event {
         sha256: String,
         bytes: u64,
         media_type: String,
+        /// The SHA-256 of the photo that this one is a marked-up copy of.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        copy_of: Option<String>,
     },
     ClockSet {
         by_ms: i64,

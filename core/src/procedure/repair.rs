@@ -275,6 +275,9 @@ pub struct Photo {
     pub sha256: String,
     pub bytes: u64,
     pub media_type: String,
+    /// The SHA-256 of the photo that this one is a marked-up copy of.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub copy_of: Option<String>,
 }
 
 /// The wall clock was set while the device ran.

@@ -36,11 +36,19 @@ fn title(case: &Case, photo: &repair::Photo) -> String {
     let asked = case.repair.contract.photos.iter().find(|rule| rule.key == photo.key && !photo.key.is_empty());
     let written = Some(photo.label.trim()).filter(|label| !label.is_empty());
     let title = written.or(asked.map(|rule| rule.label.as_str())).unwrap_or("Photo without a title");
+    let title = marked(case, photo).map_or_else(|| title.to_owned(), |original| format!("{title} ({original})"));
     if photo.attempt == case.n() || case.attempt.is_none() {
-        title.to_owned()
+        title
     } else {
         format!("{title} (attempt {})", photo.attempt)
     }
+}
+
+/// Returns of which photo, as the pages count them, this one is a marked-up copy.
+fn marked(case: &Case, photo: &repair::Photo) -> Option<String> {
+    let original = photo.copy_of.as_ref()?;
+    let place = in_order(case).iter().position(|other| other.sha256 == *original)?;
+    Some(format!("marked-up copy of photo {}", place + 1))
 }
 
 /// Returns the reduced copy. Errors: why there is none, as a clause.

@@ -257,6 +257,7 @@ impl World {
                 sha256: "00".repeat(32),
                 bytes: 1,
                 media_type: "image/jpeg".into(),
+                copy_of: None,
             });
         }
         self

@@ -122,6 +122,7 @@ fn command(name: &str, world: &World) -> Command {
             sha256: "11".repeat(32),
             bytes: 9,
             media_type: "image/jpeg".into(),
+            copy_of: None,
         },
         _ => Command::Open {
             id: "r".into(),

@@ -118,6 +118,7 @@ impl Crew {
             key: key.to_owned(),
             label: String::new(),
             bytes: STANDARD.encode(jpeg),
+            copy_of: None,
         })
     }
 

@@ -149,6 +149,7 @@ impl Story {
             sha256,
             bytes: size,
             media_type: "image/jpeg".into(),
+            copy_of: None,
         })
     }
 
