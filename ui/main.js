@@ -6,7 +6,7 @@ import { createBattery } from "./device/battery.js";
 import { createCues } from "./device/cue.js";
 import { createLight } from "./device/light.js";
 import { createNotices } from "./device/notice.js";
-import { createPhotos } from "./device/photos.js";
+import { createChosen, createPhotos, marked } from "./device/photos.js";
 import { createPosition } from "./device/position.js";
 import { createWake } from "./device/wake.js";
 import { saveFile } from "./device/save.js";
@@ -14,6 +14,7 @@ import { chosenFile, controlsOf, merged, readForm, tidied } from "./form.js";
 import { patch } from "./patch.js";
 import { banner } from "./parts/banner.js";
 import { html } from "./html.js";
+import { filled, words } from "./label.js";
 import { createReminders } from "./reminders.js";
 import { route } from "./route.js";
 import { SCREENS } from "./screens.js";
@@ -47,7 +48,8 @@ const store = createStore({
   facts: () => ({ person: person(), position: position.fact(), battery_pct: battery.percent() }),
 });
 
-const fetchPhotos = createPhotos(root, async (sha256) => (await ask({ id: crypto.randomUUID(), request: { do: "photo", sha256 } })).ok);
+const fetchPhotos = createPhotos(root, async (sha256, px) => (await ask({ id: crypto.randomUUID(), request: { do: "photo", sha256, longest_px: px } })).ok);
+const chosen = createChosen();
 
 let arriving = true;
 let drawn = { second: null, wall: Date.now(), since: monotonic(), looked: 0 };
@@ -58,7 +60,7 @@ function show() {
   const ready = !asks || store.state.answer !== null;
   const shown = ready ? screen : SCREENS.opening.screen;
   const { answer, refusal, problems, error } = store.state;
-  const view = { ...answer, params, now: store.now(), light: light.now(), person: person(), drafts: store.drafts(), refusal, problems, error, came };
+  const view = { ...answer, params, now: store.now(), light: light.now(), person: person(), drafts: store.drafts(), refusal, problems, error, came, chosen: chosen.now() };
   reminders.take(answer);
   const { title, body } = drawnOf(shown, view);
   // A screen of a repair says itself what was refused, beside the way out.
@@ -98,6 +100,7 @@ let [came, here] = ["#/", location.hash || "#/"];
 
 function arrive() {
   if (location.hash !== here) [came, here] = [here, location.hash];
+  chosen.drop();
   arriving = true;
   const before = store.state.route;
   const next = route(location.hash);
@@ -125,7 +128,7 @@ async function send(request, { then, form, stay = false } = {}) {
   if (request.command?.command === "second_go") notices.allow();
   const response = await (READS.includes(request.do) ? store.ask(request) : store.send(request));
   if (!response?.ok) { cues.play("warn"); return false; }
-  if (form) store.forget(form, scope);
+  if (form) { store.forget(form, scope); chosen.drop(); }
   if (request.do === "accept_plan") { store.forget(`plan-${request.repair}`, scope); delete asked[`plan-${request.repair}`]; }
   if (request.command?.command === "report") store.forget(`ago-${request.command.happening.what}`, scope);
   cues.play(response.ok.trouble && request.command?.command === "report" ? "alarm" : "done");
@@ -154,9 +157,11 @@ async function submit(form, { stay } = {}) {
   const request = form.dataset.tidy ? tidied(whole) : whole;
   if (form.dataset.live) { asked[form.id] = fields; return look(); }
   const options = { then: form.dataset.then, form: form.id, stay };
+  if (request.copy_of) return sendMarked(form, request);
   if (!form.querySelector("input[type=file]")) return send(request, options);
   const file = await chosenFile(form);
-  if (!file) return store.fault([{ field: form.querySelector("input[type=file]").id, text: say("problem.file") }]);
+  if (!file) return store.fault([{ field: form.querySelector("input[type=file]").id, text: say(form.querySelector("[capture]") ? "problem.photo" : "problem.file") }]);
+  if (request.do === "read_label") return readLabel(file.bytes, request.fills, form.dataset.then);
   const named = form.querySelector("[data-filename]") ? { name: file.name } : {};
   return send({ ...request, ...named, [file.field]: file.bytes }, options);
 }
@@ -195,11 +200,32 @@ root.addEventListener("close", ({ target }) => {
   if (picked) next?.();
 }, true);
 
+/** Sends a copy of the photo with the lines that were drawn over it. */
+function sendMarked(form, { strokes, ...request }) {
+  const pad = form.querySelector("canvas[data-pad]");
+  const image = form.querySelector("img[data-photo]");
+  if (strokes.length === 0 || !image.naturalWidth) return store.fault([{ text: say(image.naturalWidth ? "mark.nothing" : "mark.not_there") }]);
+  return send({ ...request, label: request.label ?? image.alt, bytes: marked(image, strokes, getComputedStyle(pad).color) }, { then: form.dataset.then, form: form.id });
+}
+
+/** Fills the fields of a task from a label, and keeps the photo of it. */
+async function readLabel(bytes, { form, repair, called, names }, then) {
+  store.fault([]);
+  const response = await store.ask({ do: "read_label", bytes });
+  if (!response?.ok) { cues.play("warn"); return false; }
+  for (const [name, value] of filled(response.ok, names)) store.type(form, name, value);
+  announce(words(response.ok));
+  return send({ do: "keep_photo", repair, label: say("label.photo", { called, says: words(response.ok) }), bytes }, { then });
+}
+
 function keepTyped(control) {
   if (control.name === "light") light.set(control.value);
   else if (control.name === "person") localStorage.setItem("mendline.person", control.value);
   else if (control.form?.id && control.name && control.type !== "file" && control.type !== "password") store.type(control.form.id, control.name, valueOf(control));
+  if (control.type === "file" && control.accept === "image/*") chosen.take(control);
   store.redraw();
+  // A label that is not read leaves nothing behind, so its picture needs no second tap.
+  if (control.type === "file" && control.files.length > 0 && JSON.parse(control.form.dataset.request ?? "{}").do === "read_label") submit(control.form);
   if (control.form?.dataset.live) askAgain(control.form);
 }
 
@@ -238,9 +264,10 @@ root.addEventListener("submit", (event) => {
 });
 
 root.addEventListener("click", (event) => {
-  const control = event.target.closest("[data-request], [data-opens], [data-jump], [data-sends]");
+  const control = event.target.closest("[data-request], [data-opens], [data-jump], [data-sends], [data-print]");
   if (!control || control.dataset.hold || control.nodeName === "FORM") return;
   if (control.dataset.jump) { event.preventDefault(); jump(control.dataset.jump); }
+  else if (control.dataset.print) print();
   else if (control.dataset.opens) document.getElementById(control.dataset.opens)?.showModal();
   else if (control.dataset.sends) submitAll(control.dataset.sends.split(" "));
   else if (resting !== null) askNow();

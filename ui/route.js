@@ -5,6 +5,7 @@ const ROUTES = [
   { name: "plan", path: /^\/repair\/([^/]+)\/plan$/, params: ["id"] },
   { name: "checks", path: /^\/repair\/([^/]+)\/checks(?:\/([a-z0-9-]+))?$/, params: ["id", "name"] },
   { name: "checks", path: /^\/checks(?:\/([a-z0-9-]+))?$/, params: ["name"] },
+  { name: "paper", path: /^\/repair\/([^/]+)\/paper$/, params: ["id"] },
   { name: "repair", path: /^\/repair\/([^/]+)(?:\/([a-z]+)(?:\/([^/]+))?)?$/, params: ["id", "sub", "key"] },
   { name: "line", path: /^\/intake\/([^/]+)\/(\d+)$/, params: ["file", "index"] },
   { name: "intake", path: /^\/intake$/, params: [] },

@@ -10,6 +10,7 @@ import * as intake from "./screens/intake.js";
 import * as line from "./screens/line.js";
 import * as lost from "./screens/lost.js";
 import * as opening from "./screens/opening.js";
+import * as paper from "./screens/paper.js";
 import * as people from "./screens/people.js";
 import * as plan from "./screens/plan.js";
 import * as repair from "./screens/repair/index.js";
@@ -21,6 +22,7 @@ export const SCREENS = {
   today: { screen: today, asks: () => ({ do: "today" }), live: true },
   repair: { screen: repair, asks: ({ id }) => ({ do: "repair", repair: id }), live: true, tells: true },
   plan: { screen: plan, asks: ({ id }, _, asked) => ({ do: "plan", repair: id, ...plan.choiceOf(asked[`plan-${id}`]) }) },
+  paper: { screen: paper, asks: ({ id }) => ({ do: "paper", repair: id }) },
   intake: { screen: intake, asks: () => ({ do: "inspections" }) },
   line: { screen: line, asks: ({ file, index }) => ({ do: "inspection", file, index: Number(index) }) },
   by_hand: { screen: byHand, asks: () => ({ do: "shelf" }) },

@@ -1,6 +1,6 @@
 // Takes pictures of every screen, for people to look at: `node screens.mjs FOLDER [WORD …]`, as `make screens` does.
 
-import { mkdir } from "node:fs/promises";
+import { mkdir, readFile, readdir } from "node:fs/promises";
 import { join } from "node:path";
 import { chromium } from "playwright-core";
 import { serveMendline } from "./mendline.mjs";
@@ -55,6 +55,8 @@ await opened.plan();
 await shoot("planned", `#/repair/${opened.id}`);
 await opened.goOn();
 await shoot("staging", `#/repair/${opened.id}`);
+await shoot("label", `#/repair/${opened.id}/label`);
+await shoot("paper", `#/repair/${opened.id}/paper`);
 await opened.answer("staging");
 await shoot("staging-done", `#/repair/${opened.id}`);
 
@@ -112,6 +114,11 @@ await done.report({ what: "at_the_mark", beyond_um: -3_000 });
 await done.answer("wet_out", "placement", "inflation", "hold", "verification");
 await shoot("lateral", `#/repair/${done.id}/lateral/1`);
 await done.report({ what: "lateral_opened", lateral: 1, open_pct: 94, coupon: true });
+const inside = (await readFile(new URL("../../fixtures/photos/" + (await readdir(new URL("../../fixtures/photos/", import.meta.url))).find((name) => name.endsWith(".jpg")), import.meta.url))).toString("base64");
+const { repair: { photos } } = await api.ask({ do: "keep_photo", repair: done.id, label: "Downstream edge, seen again", bytes: inside });
+await shoot("photo-taken", `#/repair/${done.id}/photo`);
+await shoot("mark", `#/repair/${done.id}/mark/${photos.at(-1).sha256}`);
+await shoot("correct", `#/repair/${done.id}/correct`);
 await shoot("review", `#/repair/${done.id}/review`);
 for (const one of done.view.review.broken.filter(({ waived, waivable }) => waivable && !waived)) await done.waive(one.rule, one.subject);
 await shoot("review-waived", `#/repair/${done.id}/review`);

@@ -12,7 +12,7 @@ import { icon } from "./icon.js";
 export const deck = ({ gate: closed, more = [], act: one, spare = false }) => html`<footer class="deck">${closed}
   ${more.length > 0 && html`<div class="deck-more ${rowKind(more.length)} ${spare && "only-tall-grid"}">${more}</div>`}${one}</footer>`;
 
-const rowKind = (n) => ({ 2: "two", 3: "" })[n] ?? "four";
+const rowKind = (n) => ({ 1: "one", 2: "two", 3: "" })[n] ?? "four";
 
 /** Returns the one act: what it does, what that brings, and where to. */
 export const act = ({ label, note, mark = "go", ...rest }) =>

@@ -64,8 +64,6 @@ export const stages = {
   "photo.about": "another one of this stage",
   "photo.other": "Another photo of this stage",
   "photo.label": "What it shows",
-  "photo.camera": "With the camera",
-  "photo.gallery": "From the pictures of this device",
   "photo.kept": "The picture is kept as it is, with its hash, the time and the place.",
   "photo.act": "Keep the photo",
   "photo.act_note": "records the time, the place and you",

@@ -2,6 +2,8 @@
 
 import { checks } from "./en-checks.js";
 import { office } from "./en-office.js";
+import { paper } from "./en-paper.js";
+import { pictures } from "./en-pictures.js";
 import { plan } from "./en-plan.js";
 import { repair } from "./en-repair.js";
 import { record } from "./en-record.js";
@@ -17,6 +19,8 @@ export const en = {
     ...repair,
     ...office,
     ...plan,
+    ...paper,
+    ...pictures,
     ...record,
     ...rules,
     ...shelf,

@@ -169,6 +169,7 @@ impl Visit<'_> {
                 self.keep_photo(&repair, repairs::Taken { key, label, copy_of }, &unpacked(&bytes)?)
             }
             Request::Photo { sha256, longest_px } => self.photo(&sha256, longest_px),
+            Request::Paper { repair } => self.paper(&repair),
             Request::ReadLabel { bytes } => self.read_label(&unpacked(&bytes)?),
             Request::Issue { repair } => self.issue(&repair),
             Request::Certificate { repair } => self.certificate(&repair),

@@ -205,6 +205,15 @@ impl Visit<'_> {
         Ok(Answer::Photo { media_type, bytes: packed(&bytes) })
     }
 
+    pub(super) fn paper(&mut self, id: &str) -> Result<Answer, Problem> {
+        let repair = self.store.repair(id)?;
+        let plan = repair.plan.as_ref();
+        let plan = plan.ok_or_else(|| Problem::error("no_plan", "Accept a plan first: the paper is made from it."))?;
+        let around = Around { facts: &self.facts, people: &self.people };
+        let shown = view::repair_view(&repair, &around);
+        Ok(Answer::Paper { repair: Box::new(shown), paper: Box::new(view::paper(plan)) })
+    }
+
     pub(super) fn read_label(&self, bytes: &[u8]) -> Result<Answer, Problem> {
         let Moment { at_ms, offset_min, .. } = self.facts.moment;
         let local = chrono::DateTime::from_timestamp_millis(at_ms + i64::from(offset_min) * 60_000);

@@ -146,6 +146,10 @@ pub enum Request {
     ReadLabel {
         bytes: String,
     },
+    /// The job on paper: every task with its fields, once there is a plan.
+    Paper {
+        repair: String,
+    },
     /// Give the certificate its number.
     Issue {
         repair: String,

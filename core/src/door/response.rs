@@ -8,7 +8,7 @@ use crate::photos;
 use crate::procedure::planning::Proposal;
 use crate::procedure::rules::{Broken, Refusal, Row};
 use crate::shelf::Shelf;
-use crate::view::{BrokenView, RepairView, Summary, Today};
+use crate::view::{BrokenView, Paper, RepairView, Summary, Today};
 
 use super::checks::ChecksView;
 use super::intake::{InspectionView, ListedFile};
@@ -27,6 +27,7 @@ pub enum Answer {
     Plan { repair: Box<RepairView>, proposal: Box<Proposal>, shelf: Box<Shelf> },
     Photo { media_type: String, bytes: String },
     Label(Label),
+    Paper { repair: Box<RepairView>, paper: Box<Paper> },
     File { name: String, media_type: String, bytes: String },
     Checked(Box<Verdict>),
     Rules { rules: Vec<Row> },

@@ -181,8 +181,8 @@ mod tests {
     use super::*;
     use proptest::prelude::*;
 
-    fn says(text: &str) -> Result<(Option<String>, Option<String>, Option<String>), Wrong> {
-        parsed(text, 2026).map(|label| (label.product, label.lot, label.expires))
+    fn says(text: &str) -> Result<Label, Wrong> {
+        parsed(text, 2026)
     }
 
     /// Source: GS1 General Specifications, release 24, figure 7.9.1-1: the number 6 2 9 1 0 4 1 5 0 0 2 1 has check digit 3
@@ -201,7 +201,11 @@ mod tests {
 
     #[test]
     fn the_order_does_not_matter_and_other_identifiers_are_passed_over() {
-        let all = (Some("09506000134352".into()), Some("L1".into()), Some("2027-02-28".into()));
+        let all = Label {
+            product: Some("09506000134352".into()),
+            lot: Some("L1".into()),
+            expires: Some("2027-02-28".into()),
+        };
         for text in [
             "01095060001343521727022810L1",
             "10L1\u{1d}17270228\u{1d}0109506000134352",

@@ -38,7 +38,7 @@ function all(view) {
 }
 
 const list = (view) => frame(view, {
-  title: title(), mainKind: "stack",
+  title: title(), mainKind: "stack spread",
   main: html`${note({ lead: say("correct.kept"), text: say("correct.kept_text") })}${grouped(all(view), ({ label }) => label).map(([label, values], i) => section({ id: `values-${i}`, title: label, aside: at(view, values[0].when), inside: values.map((one) =>
     way({ label: one.field.label, note: text(view, one), href: to(view, `correct/${encodeURIComponent(one.key)}`) })) }))}`,
   foot: deck({ act: act({ label: say("review.back"), note: say("correct.nothing"), href: to(view) }) }),

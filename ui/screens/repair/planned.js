@@ -25,7 +25,7 @@ export function render(view) {
       ...(plan ? [{ label: say("planned.patch"), value: plan.patch.name }, { label: say("planned.packer"), value: plan.packer.name }, { label: say("planned.resin"), value: plan.resin.name }] : []),
     ])}${lineOf(view)}
     ${plan && section({ id: "estimate", title: say("planned.estimate"), inside: html`${budgetOf(computed(view).budget)}${pace(view.pace)}` })}${spot(view.spot)}
-    ${inTheWay(view)}${plan && way({ label: say("planned.change"), href: to(view, "plan") })}`,
+    ${inTheWay(view)}${plan && way({ label: say("planned.change"), href: to(view, "plan") })}${plan && way({ label: say("paper.way"), note: say("paper.way_note"), href: to(view, "paper") })}`,
     foot: plan
       ? deck({ gate: strip(view, say("stage.staging")), more: usual({ repair: view.repair.id }), act: act({ label: say("planned.begin"), note: say("planned.begin_note"), does: tell(view, { command: "go_on" }), then: to(view) }) })
       : deck({ act: act({ label: say("planned.make"), note: say("planned.make_note"), href: to(view, "plan") }) }),

@@ -9,6 +9,7 @@ import { problemOf } from "../../parts/problem-list.js";
 import { say } from "../../text/say.js";
 import { tell, to } from "./about.js";
 import { answered, fieldsOf } from "./fields.js";
+import { labelWay } from "./label.js";
 
 const KIND = "command.answer.kind";
 const STATES = { done: "met", does_not_apply: "waived", not_right: "failed" };
@@ -30,7 +31,7 @@ export function asked(view, task, wide = true, then = to(view)) {
   return form({
     id, does: tell(view, { command: "answer", task: task.key }), then, kind: "task-form",
     inside: html`${wide && task.caution && note({ lead: say("caution"), text: task.caution })}
-      ${picked === "done" && fieldsOf({ view, task, prefix: "command.answer.values", drafts, values: task.answer?.values })}
+      ${picked === "done" && labelWay(view, task)}${picked === "done" && fieldsOf({ view, task, prefix: "command.answer.values", drafts, values: task.answer?.values })}
       ${pair({ legend: task.label, name: KIND, picked, quiet: true, options: answersTo(task) })}
       ${picked !== undefined && picked !== "done" && field({ id: `${id}-because`, name: "command.answer.because", label: say("task.because"), value: drafts["command.answer.because"] ?? "", kind: "why", needed: true, problem: problemOf(view.problems, `${id}-because`) })}`,
   });

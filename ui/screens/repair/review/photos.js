@@ -5,13 +5,12 @@ import { html } from "../../../html.js";
 import { photos } from "../../../parts/photos.js";
 import { section } from "../../../parts/section.js";
 import { say } from "../../../text/say.js";
-import { at } from "../frame.js";
-import { name } from "../gate.js";
+import { shown } from "../photo.js";
 
 /** Returns the photos of the attempt that is reviewed, folded until somebody looks; open where the attempt is doubtful. */
 export function looked(view) {
   const own = view.repair.photos.filter(({ attempt }) => attempt === view.attempt);
   const stages = grouped(own, ({ stage }) => stage);
   return own.length > 0 && section({ id: "looked-at", title: say("signs.photos"), aside: String(own.length), inside: stages.map(([stage, taken]) =>
-    html`<details ${stage === "verification" && view.review.doubtful && html`open`} data-key="photos-${stage}"><summary>${say(`stage.${stage}`)}, ${taken.length}</summary>${photos(taken.map(({ sha256, label, at: stamp }) => ({ sha256, label: label || say("photo.other"), note: `${at(view, stamp.moment.at_ms)}, ${name(view, stamp.person) ?? ""}` })))}</details>`) });
+    html`<details ${stage === "verification" && view.review.doubtful && html`open`} data-key="photos-${stage}"><summary>${say(`stage.${stage}`)}, ${taken.length}</summary>${photos(taken.map((one) => shown(view, one)))}</details>`) });
 }

@@ -4,8 +4,10 @@ import { html } from "../../../html.js";
 import { number } from "../../../format.js";
 import { conditions } from "../../../parts/conditions.js";
 import { section } from "../../../parts/section.js";
+import { photos as smallPhotos } from "../../../parts/photos.js";
 import { way } from "../../../parts/way.js";
 import { say } from "../../../text/say.js";
+import { shown } from "../photo.js";
 import { answered } from "../fields.js";
 import { at, attempt, computed, to } from "../frame.js";
 import { openTask } from "../task.js";
@@ -37,8 +39,13 @@ function lateral(view, index, opened) {
 export function photos(view) {
   const asks = view.photos.filter(({ stage }) => stage === "verification");
   return asks.length > 0 && section({ id: "photos", title: say("verify.photos"), aside: say("verify.of", { n: asks.filter(({ taken }) => taken).length, of: asks.length }),
-    inside: conditions(asks.map(({ key, label, taken }) => ({ state: taken ? "met" : "open", text: label, inside: !taken && html`<a class="way" href="${to(view, `photo/${key}`)}"><b>${say("photos.take")}</b></a>` }))) });
+    inside: html`${conditions(asks.map(({ key, label, taken }) => ({ state: taken ? "met" : "open", text: label, inside: !taken && html`<a class="way" href="${to(view, `photo/${key}`)}"><b>${say("photos.take")}</b></a>` })))}${thumbs(view)}` });
 }
+
+const thumbs = (view) => {
+  const own = view.repair.photos.filter(({ attempt, stage }) => attempt === view.attempt && stage === "verification");
+  return own.length > 0 && smallPhotos(own.map((one) => shown(view, one)));
+};
 
 /** Returns the other tasks; the one that is at hand is asked here. */
 export function site(view, tasks, one) {
