@@ -12,7 +12,7 @@ const served = onCore(async ({ core }) => {
   const line = ({ file, listed }) => `#/intake/${file}/${listed.index}`;
   const plan = ({ repair }) => `#/repair/${repair.repair.id}/plan`;
   const { id } = (await (await (await new Walk(served.api).open({ number: "R-20" })).plan()).to("verification"));
-  const repair = Object.fromEntries(["", "review", "correct", "photo", "sign", "certificate"].map((side) => [`verification, ${side}`, `#/repair/${id}/${side}`]));
+  const repair = Object.fromEntries(["", "review", "correct", "photo", "label", "paper", "sign", "certificate"].map((side) => [`verification, ${side}`, `#/repair/${id}/${side}`]));
   screens = {
     today: "#/", intake: "#/intake", "a line": line(views.tallow), "a line run against the flow": line(views.against), "a line that is called anything": line(views.named), "by hand": "#/by-hand",
     plan: plan(views.cool), "plan of anything": plan(views.named_plan), search: "#/search", people: "#/people", check: "#/check", help: "#/help", lost: "#/no/such",

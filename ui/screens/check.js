@@ -20,7 +20,7 @@ export const title = (view) => (view.finding ? view.name : say("check.title"));
 const MARKS = { valid: "tick", changed: "cross", unreadable: "cross", rehearsal: "rehearsal" };
 
 export const render = (view) => page({
-  mast: mast({ title: title(view), where: say("check.title"), side: [say("check.stays")] }),
+  mast: mast({ title: title(view), where: say(view.finding ? "check.title" : "app.name"), side: [say("check.stays")] }),
   main: html`<main class="check ${view.finding && `check-${view.finding}`}">${view.finding && html`${verdict(view)}${drawn(view)}
     <div class="check-cols">${looked(view)}${told(view)}</div>`}
     ${form({ id: "check", does: { do: "check_record" }, inside: html`${file({ id: "record", name: "bytes", label: say(view.finding ? "check.other" : "check.file"), accept: ".json,application/json", named: true })}<p class="soft">${say("check.what")}</p>` })}</main>`,

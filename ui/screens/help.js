@@ -5,6 +5,7 @@ import { doNow, note } from "../parts/note.js";
 import { mast } from "../parts/mast.js";
 import { page } from "../parts/page.js";
 import { section } from "../parts/section.js";
+import { STAGES } from "../parts/stages.js";
 import { say } from "../text/say.js";
 
 export const title = () => say("help.title");
@@ -21,9 +22,10 @@ export const render = (view) => page({
     <div>${section({ id: "rules", title: say("help.rules"), aside: String(view.rules.length), kind: "", inside: html`<p class="soft">${say("help.rules_text")}</p>${groups(view.rules).map(group)}` })}</div></main>`,
 });
 
-// In the order of the table: a rule that is looked at in every stage stands under its own heading.
+// In the order of the stages: a rule that is looked at in every stage stands under its own heading.
 function groups(rules) {
-  const stages = [...new Set(rules.map(({ stage }) => stage))].sort((a, b) => Number(a === null) - Number(b === null));
+  const place = (stage) => (stage === null ? STAGES.length : STAGES.indexOf(stage));
+  const stages = [...new Set(rules.map(({ stage }) => stage))].sort((a, b) => place(a) - place(b));
   return stages.map((stage) => ({ stage, rules: rules.filter((one) => one.stage === stage) }));
 }
 

@@ -15,11 +15,11 @@ export function render(view) {
   const back = view.came ?? "#/";
   return page({
     mast: mast({ title: title(), where: say("people.title") }),
-    main: html`<main class="stack">${view.people.length > 0 && choice({
+    main: html`<main class="stack two-cols"><div>${view.people.length > 0 && choice({
       legend: say("people.pick"), name: "person", picked: view.person,
       options: view.people.map(({ id, name, role, organisation }) => ({ value: id, strong: name, note: [say(`role.${role}`), organisation].filter(Boolean).join(", ") })),
-    })}${note({ lead: say("people.not_checked"), text: say("people.not_checked_text") })}
-    ${way({ label: say("people.new"), note: say("people.new_note"), href: "#/shelf/person/new" })}${way({ label: say("people.edit"), note: say("shelf.count", { n: view.people.length }), href: "#/shelf/person" })}</main>`,
+    })}</div><div>${note({ lead: say("people.not_checked"), text: say("people.not_checked_text") })}
+    ${way({ label: say("people.new"), note: say("people.new_note"), href: "#/shelf/person/new" })}${way({ label: say("people.edit"), note: say("shelf.count", { n: view.people.length }), href: "#/shelf/person" })}</div></main>`,
     deck: deck({ act: act({ label: say(back === "#/" ? "done.today" : "people.back"), note: view.people.find(({ id }) => id === view.person)?.name ?? say("people.nobody"), href: back }) }),
   });
 }

@@ -14,7 +14,7 @@ export const title = () => say("search.title");
 
 export const render = (view) => page({
   mast: mast({ title: title(), where: say("app.name") }),
-  main: html`<main class="stack">${form({ id: "search", does: { do: "list" }, live: true, inside: field({ id: "text", label: say("search.words"), value: view.drafts?.search?.text ?? "" }) })}
-    ${section({ id: "found", title: say("search.found"), aside: String(view.repairs.length), inside: view.repairs.length > 0 ? view.repairs.map(row) : html`<p>${say("search.none")}</p>` })}</main>`,
+  main: html`<main class="stack wide">${form({ id: "search", does: { do: "list" }, live: true, inside: field({ id: "text", label: say("search.words"), value: view.drafts?.search?.text ?? "" }) })}
+    ${section({ id: "found", title: say("search.found"), aside: String(view.repairs.length), inside: view.repairs.length > 0 ? html`<div class="ways">${view.repairs.map(row)}</div>` : html`<p>${say("search.none")}</p>` })}</main>`,
   deck: deck({ act: act({ label: say("search.act"), form: "search" }) }),
 });

@@ -36,10 +36,10 @@ export function render(view) {
   return list(view, kind);
 }
 
-const frame = (view, main, foot) => page({ mast: mast({ title: title(view), where: say("shelf.title") }), main: html`<main class="stack">${main}</main>`, deck: foot });
+const frame = (view, main, foot) => page({ mast: mast({ title: title(view), where: say("shelf.title") }), main: html`<main class="stack wide">${main}</main>`, deck: foot });
 
 const home = (view) => frame(view, html`${note({ lead: say("shelf.sources"), text: say("shelf.sources_text") })}
-  ${Object.entries(KINDS).map(([kind, { list: name }]) => way({ label: say(`shelf.${kind}`), note: say("shelf.count", { n: view[name].length }), href: `#/shelf/${kind}` }))}
+  <div class="ways">${Object.entries(KINDS).map(([kind, { list: name }]) => way({ label: say(`shelf.${kind}`), note: say("shelf.count", { n: view[name].length }), href: `#/shelf/${kind}` }))}</div>
   ${way({ label: say("first.examples"), note: say("first.examples_note"), does: { do: "take_examples" } })}`, deck({ act: act({ label: say("done.today"), href: "#/" }) }));
 
 /** From how many on a list is searched. */
@@ -50,7 +50,7 @@ function list(view, kind) {
   const text = view.drafts?.["shelf-search"]?.text ?? "";
   const shown = all.filter((one) => `${nameOf(one)} ${one.id}`.toLowerCase().includes(text.trim().toLowerCase()));
   return frame(view, html`${all.length > LONG && form({ id: "shelf-search", does: { do: "shelf" }, live: true, inside: field({ id: "shelf-text", name: "text", label: say("shelf.search"), value: text }) })}
-    ${shown.length > 0 ? shown.map((one) => way({ label: nameOf(one), note: about(kind, one), href: `#/shelf/${kind}/${encodeURIComponent(one.id)}` })) : html`<p>${say("shelf.none")}</p>`}
+    ${shown.length > 0 ? html`<div class="ways">${shown.map((one) => way({ label: nameOf(one), note: about(kind, one), href: `#/shelf/${kind}/${encodeURIComponent(one.id)}` }))}</div>` : html`<p>${say("shelf.none")}</p>`}
     ${way({ label: say("shelf.back"), note: say("shelf.title"), href: "#/shelf" })}`, deck({ act: act({ label: say(`shelf.new_${kind}`), note: say("shelf.new_note"), mark: "plus", href: `#/shelf/${kind}/${NEW}` }) }));
 }
 
