@@ -22,7 +22,7 @@ BUILT := $(or $(CARGO_TARGET_DIR),target)/debug
 # By Debian's names. lld links (.cargo/config.toml); the rest of the tests' list reads what was made.
 CORE_PACKAGES := build-essential lld
 WINDOW_PACKAGES := pkg-config libwebkit2gtk-4.1-dev
-TEST_PACKAGES := webkit2gtk-driver xvfb xauth chromium poppler-utils qpdf mupdf-tools
+TEST_PACKAGES := webkit2gtk-driver xvfb xauth chromium poppler-utils qpdf mupdf-tools python3-venv
 
 run: deps-core
 	cargo build --package mendline-core
@@ -82,13 +82,20 @@ deps-core:
 deps-window:
 	$(call install,$(WINDOW_PACKAGES))
 
-deps-test: tests/ui/node_modules/.package-lock.json
+deps-test: tests/ui/node_modules/.package-lock.json tests/.venv/.installed
 	$(call install,$(TEST_PACKAGES))
 
 tests/ui/node_modules/.package-lock.json: tests/ui/package-lock.json
 	cd tests/ui
 	npm ci --no-audit --no-fund
 	touch node_modules/.package-lock.json
+
+# Debian's python3 has pip only by python3-venv, which the list of packages names.
+tests/.venv/.installed: tests/requirements.txt
+	$(call install,$(TEST_PACKAGES))
+	python3 -m venv tests/.venv
+	tests/.venv/bin/pip install --quiet --disable-pip-version-check --requirement tests/requirements.txt
+	touch tests/.venv/.installed
 
 define install
 missing=()

@@ -1,5 +1,7 @@
 //! The certificate as a reader gets it: judged by other people's PDF tools and by its own display list.
 
+mod archive;
+mod code;
 mod fields;
 mod hostile;
 mod pages;
@@ -8,7 +10,7 @@ mod photos;
 mod tags;
 
 use mendline_core::certificate::Content;
-use mendline_core::certificate::content::Known;
+use mendline_core::certificate::content::{Known, RecordCopy};
 use sha2::{Digest, Sha256};
 use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
@@ -31,7 +33,14 @@ pub fn content(name: &str) -> Content {
             copy.jpeg = pictures.get(&copy.sha256).cloned().unwrap_or_default();
         }
     }
+    content.record = record();
     content
+}
+
+/// A record to lie inside: what it says is tested elsewhere, that it comes out as it went in here.
+pub fn record() -> Known<RecordCopy> {
+    let json = br#"{"form":"mendline-record/1"}"#.to_vec();
+    Known::Known(RecordCopy { name: "record.json".into(), sha256: sha256(&json), json })
 }
 
 /// The pictures of `fixtures/photos` by their hash.

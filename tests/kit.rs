@@ -1,7 +1,7 @@
 //! What the tests share: worlds, fixtures, small builders.
 
-use std::path::PathBuf;
-use std::process::Command;
+use std::path::{Path, PathBuf};
+use std::process::{Command, Output};
 use std::sync::OnceLock;
 
 use tempfile::TempDir;
@@ -27,4 +27,14 @@ fn build() -> PathBuf {
 /// Returns an empty folder, which goes when the value does.
 pub fn empty_folder() -> TempDir {
     tempfile::tempdir().expect("the temporary folder can be written")
+}
+
+/// Runs the Python of `tests/.venv`, which `make deps-test` sets up; `None`, with a printed notice, where it is not there.
+pub fn python(arguments: &[String]) -> Option<Output> {
+    let program = Path::new(env!("CARGO_MANIFEST_DIR")).join(".venv/bin/python");
+    if !program.exists() {
+        println!("skipped: tests/.venv is not there; make deps-test sets it up");
+        return None;
+    }
+    Some(Command::new(program).args(arguments).output().expect("python starts"))
 }

@@ -284,6 +284,7 @@ fn the_content_survives_its_own_json() {
                 copy.jpeg = known.jpeg.clone();
             }
         }
+        back.record = content.record.clone();
         assert!(back == content, "{name}");
     }
 }

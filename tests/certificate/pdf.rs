@@ -179,6 +179,32 @@ fn a_photo_comes_out_of_the_file_as_it_went_in() {
 }
 
 #[test]
+fn the_record_comes_out_of_the_file_as_it_went_in() {
+    let content = content("accepted");
+    let (path, target) = (file("record", &content), folder().join("record.json"));
+    let path = path.to_str().unwrap();
+    let Some(listed) = run("pdfdetach", &["-list", path]) else { return };
+    assert!(said(&listed).contains("1 embedded files") && said(&listed).contains("record.json"), "{}", said(&listed));
+    run("pdfdetach", &["-save", "1", "-o", target.to_str().unwrap(), path]);
+    let record = content.record.value().unwrap();
+    assert_eq!(sha256(&std::fs::read(target).unwrap()), record.sha256);
+}
+
+#[test]
+fn the_tags_say_every_part_and_every_figure() {
+    let path = file("accepted", &content("accepted"));
+    let Some(output) = run("pdfinfo", &["-struct-text", path.to_str().unwrap()]) else { return };
+    let tree = said(&output);
+    for words in ["Document", "H1 (block)", "H2 (block)", "Table", "TH", "TD", "L (block)", "LI (block)", "Form"] {
+        assert!(tree.contains(words), "{words} is missing from the tree");
+    }
+    for words in ["Sectional repair certificate", "The hold", "Computed checks", "1.04"] {
+        assert!(tree.contains(words), "{words} is missing from the tree");
+    }
+    assert!(!tree.contains("page 1 of"), "the footer is no content");
+}
+
+#[test]
 fn only_a_rehearsal_says_so_and_says_it_on_every_page() {
     for name in NAMES {
         let Some(text) = text(&file(name, &content(name))) else { return };

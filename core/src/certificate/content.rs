@@ -248,7 +248,7 @@ pub struct Signed {
     pub at_ms: i64,
     /// `phone K3F`; on a rehearsal `rehearsal key 2522 7773 …`.
     pub device: String,
-    /// Whether the person was known by a PIN; the page says which.
+    /// Whether the person was known by a PIN; the page says so. That one was not known, the answer to who signs says.
     pub authenticated: bool,
     /// The drawn line: strokes of points `[x, y]`, y downwards, in any one unit; scaled evenly to its place. `None`: no
     /// line was drawn, and the page says so.

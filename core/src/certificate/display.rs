@@ -81,6 +81,8 @@ pub enum Role {
     Table,
     Tr,
     Th,
+    /// The head of a row.
+    ThRow,
     Td,
     Figure,
     /// A field; it holds no marks.

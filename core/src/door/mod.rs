@@ -2,6 +2,7 @@
 
 mod by_hand;
 mod checks;
+mod import;
 mod intake;
 mod record;
 mod repairs;
@@ -174,6 +175,7 @@ impl Visit<'_> {
             Request::Issue { repair } => self.issue(&repair),
             Request::Certificate { repair } => self.certificate(&repair),
             Request::Record { repair } => self.record_file(&repair),
+            Request::ImportRecord { bytes, .. } => self.import_record(&unpacked(&bytes)?),
             Request::CheckRecord { name, bytes } => {
                 Ok(Answer::Checked(Box::new(check_record(&name, &unpacked(&bytes)?))))
             }

@@ -162,6 +162,11 @@ pub enum Request {
     Record {
         repair: String,
     },
+    /// Take in a record that another folder gave out: its entries, as they are.
+    ImportRecord {
+        name: String,
+        bytes: String,
+    },
     /// Check a record that somebody brings.
     CheckRecord {
         name: String,

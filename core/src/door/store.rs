@@ -5,7 +5,7 @@ use std::path::{Path, PathBuf};
 
 use super::response::Problem;
 use crate::facts::Facts;
-use crate::journal::{Appended, Draft, Fault, Hash, Journal, SHELF, Sqlite, Write, codec};
+use crate::journal::{Appended, Draft, Entry, Fault, Hash, Journal, SHELF, Sqlite, Write, codec};
 use crate::procedure::apply::apply_record;
 use crate::procedure::{Event, Record, Repair, replay};
 use crate::register::{Register, Row};
@@ -108,6 +108,18 @@ impl Store {
         let draft = self.shelf_draft(writing.facts, events)?;
         self.write(writing, vec![draft], vec![], SHELF)?;
         Ok(())
+    }
+
+    /// Writes entries of another device, those already here passed over, with the repair's row.
+    pub fn receive(&mut self, writing: &Writing, id: &str, received: Vec<Entry>, row: Row) -> Result<Appended, Fault> {
+        self.journal.append(&Write {
+            request: writing.request,
+            request_hash: writing.request_hash,
+            received,
+            drafts: vec![],
+            rows: vec![row],
+            answer: id.as_bytes().to_vec(),
+        })
     }
 
     fn shelf_draft(&self, facts: &Facts, events: Vec<ShelfEvent>) -> Result<Draft, Fault> {

@@ -151,3 +151,11 @@ pub fn check(entries: &[Entry]) -> Result<(), Fault> {
 
 #[cfg(test)]
 mod tests;
+
+/// Returns entries of one repair in causal order: each after all that it follows, otherwise by device and number.
+///
+/// Errors: `Unsound`, naming the first entry that does not follow from those before it.
+pub fn in_order(entries: &[Entry]) -> Result<Vec<Entry>, Fault> {
+    let chain = Chain::check(entries.iter().cloned()).map_err(Fault::Unsound)?;
+    Ok(chain.into_causal_order())
+}

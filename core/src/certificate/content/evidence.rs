@@ -108,7 +108,7 @@ pub struct Photo {
     pub position: String,
     /// Of the original file: 64 hexadecimal digits.
     pub original_sha256: String,
-    /// The bundle that holds the original; `None`: in no bundle yet, and the page says so.
+    /// The bundle that holds the original; `None`: in none that this device knows of.
     pub bundle: Option<String>,
     /// Absent: a frame is drawn that says why.
     pub copy: Known<PhotoCopy>,

@@ -2,6 +2,7 @@
 
 use super::{Case, place, words};
 use crate::certificate::content::{Kind, Known, Pair};
+use crate::shelf::contract::Attachments;
 use crate::units::Length;
 
 /// Returns the cautions in the order to read them.
@@ -19,6 +20,7 @@ pub fn cautions(case: &Case) -> Vec<Pair> {
         ("Not authenticated", "Names were picked from a list; no PIN and no key says who held the device. A drawn line alone proves nothing.".into()),
 ("Before going near", "Confined space, traffic, compressed air, uncured or hot resin, styrene and sewage can kill. Permit, data sheet, safety data sheet, local codes and licensed practice decide.".into()),
         ("To check this file", check(case.kind).into()),
+        ("The record", record(case)),
         ("To keep it", keep(case.kind).into()),
     ]);
     found.into_iter().map(|(label, value): (&str, String)| Pair { label: label.into(), value }).collect()
@@ -51,7 +53,22 @@ fn keep(kind: Kind) -> &'static str {
     match kind {
         Kind::Rehearsal => "It may be kept for training, apart from the records of repairs.",
         Kind::Accepted | Kind::Rejected | Kind::Unrepaired => {
-            "Keep the PDF whole, and the bundle with the record and the original photos. A print is a copy; its head still names the record."
+            "Keep the PDF whole, and beside it the original photos, which the contractor hands over. A print is a copy; its head still names the record."
+        }
+    }
+}
+
+/// Says where the record is that the head names.
+fn record(case: &Case) -> String {
+    match case.repair.contract.attachments {
+        Attachments::Allowed => {
+            "lies whole inside this file as record.json: every entry as it was hashed. Any PDF reader saves it.".into()
+        }
+        Attachments::Refused => {
+            format!(
+                "is not inside this file: contract {} refuses attachments. The contractor hands it over beside it.",
+                case.repair.contract.id
+            )
         }
     }
 }

@@ -134,7 +134,7 @@ impl<'s, 'a> Rows<'s, 'a> {
         let (label, text) = match (left.len(), kept) {
             (0, 0) => return None,
             (0, _) => (String::new(), format!("Each with reason, name and time: {page}.")),
-            (count, 0) => (format!("{count} departures"), format!("{names}. Each in full: {page}.")),
+            (count, 0) => (counted(count), format!("{names}. Each in full: {page}.")),
             (count, _) => (format!("and {count} more"), format!("{names}. Each in full: {page}.")),
         };
         let (lines, cut) =
@@ -142,4 +142,9 @@ impl<'s, 'a> Rows<'s, 'a> {
         // Many names would push out what they stand for.
         Some(if cut { Row::of(self.sheet, &label, &format!("Each in full: {page}.")) } else { Row { label, lines } })
     }
+}
+
+/// Returns `1 departure`, `2 departures`.
+fn counted(count: usize) -> String {
+    format!("{count} departure{}", if count == 1 { "" } else { "s" })
 }

@@ -90,7 +90,7 @@ fn words(sheet: &Sheet, coded: bool) -> [(&'static str, String); 3] {
             ("Not sealed by a key", "A drawn line proves nothing, and this file can be changed without a trace.".to_string()),
             (
                 "What can be checked",
-                "the head above against the record in the contractor’s bundle: it names every entry, but not this page.".to_string(),
+                "the head above against the record: it names every entry, but not this page.".to_string(),
             ),
         ],
     }

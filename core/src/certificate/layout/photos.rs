@@ -48,7 +48,7 @@ pub fn set(sheet: &mut Sheet) {
     if content.photos.is_empty() {
         return;
     }
-    let remark = "reduced copies; the originals are in the bundle, not in this file; SHA-256 shortened here, in full in the record";
+    let remark = "reduced copies; the originals stay with the contractor, named by their SHA-256; shortened here, in full in the record";
     let rows: Vec<&[Photo]> = content.photos.chunks(COLUMNS).collect();
     let first = rows.first().map_or(0.0, |row| height(&captions(sheet, row, 0)));
     Heading { key: headings::PHOTOS, title: headings::PHOTOS, remark, keep: first + 2.0 }.set(sheet);
@@ -80,8 +80,8 @@ fn caption(sheet: &Sheet, number: usize, photo: &Photo) -> Caption {
     let other_day = clock.date(photo.at_ms) != clock.date(sheet.content.at_ms);
     let day = if other_day { format!("{} ", clock.date(photo.at_ms)) } else { String::new() };
     let bundle = match &photo.bundle {
-        Some(bundle) => format!("in bundle {bundle}"),
-        None => "in no bundle yet".to_string(),
+        Some(bundle) => format!(", in bundle {bundle}"),
+        None => String::new(),
     };
     let copy = match &photo.copy {
         Known::Known(copy) => format!("this copy {}", words::short_hash(&copy.sha256)),
@@ -90,7 +90,7 @@ fn caption(sheet: &Sheet, number: usize, photo: &Photo) -> Caption {
     let facts = [
         (format!("{day}{} {}, {}", clock.second(photo.at_ms), clock.offset(), photo.stage), 1),
         (photo.position.clone(), 2),
-        (format!("original {}, {bundle}", words::short_hash(&photo.original_sha256)), 2),
+        (format!("original {}{bundle}", words::short_hash(&photo.original_sha256)), 2),
         (copy, 1),
     ];
     let lines = |text: &str, style, most| text::wrap_at_most(sheet.fonts, &sheet.resolve(text), WIDTH, style, most).0;

@@ -88,7 +88,7 @@ fn head(sheet: &mut Sheet, x: f64, y: f64) {
 fn set_row(sheet: &mut Sheet, one: &Reading, x: f64, y: f64) {
     let outside = one.side != Side::Inside;
     let celsius = |t: Option<Temperature>| t.map_or("–".to_string(), words::celsius);
-    sheet.element(Role::Td, |sheet| {
+    sheet.element(Role::ThRow, |sheet| {
         if matches!(one.before, Some(Interval::Gap | Interval::Out)) {
             sheet.text(x, y, "–", SMALL.bold());
         }

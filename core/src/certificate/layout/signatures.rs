@@ -89,9 +89,9 @@ fn facts(sheet: &Sheet, signature: &Signature) -> String {
         Known::Absent(why) => format!("{}, not signed: {why}", signature.role),
         Known::Known(signed) => {
             let when = format!("{} {} {}", clock.date(signed.at_ms), clock.second(signed.at_ms), clock.offset());
-            let known = if signed.authenticated { "PIN" } else { "no PIN" };
+            let known = if signed.authenticated { ", PIN" } else { "" };
             let drawn = if signed.strokes.is_some() { "" } else { ", no line drawn" };
-            format!("{}, {when}, {}, {known}{drawn}", signature.role, signed.device)
+            format!("{}, {when}, {}{known}{drawn}", signature.role, signed.device)
         }
     }
 }

@@ -97,7 +97,8 @@ impl Table<'_> {
         let top = sheet.y;
         for (index, (lines, x)) in row.cells.iter().zip(self.edges()).enumerate() {
             let style = SMALL.bold_if(index == 0 || row.bold == Some(index)).at(self.columns[index].align);
-            sheet.element(Role::Td, |sheet| sheet.lines_at(x, top + ROW, lines, style));
+            let role = if index == 0 { Role::ThRow } else { Role::Td };
+            sheet.element(role, |sheet| sheet.lines_at(x, top + ROW, lines, style));
         }
         sheet.y = top + row.height();
     }

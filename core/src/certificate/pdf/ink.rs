@@ -210,7 +210,7 @@ pub fn role_name(role: Role) -> &'static str {
         Role::LBody => "LBody",
         Role::Table => "Table",
         Role::Tr => "TR",
-        Role::Th => "TH",
+        Role::Th | Role::ThRow => "TH",
         Role::Td => "TD",
         Role::Figure => "Figure",
         Role::Form => "Form",

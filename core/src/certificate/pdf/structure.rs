@@ -150,8 +150,13 @@ impl Tree {
         if let Some(alt) = &element.alt {
             dictionary.set("Alt", text_string(alt));
         }
-        if element.role == Role::Th {
-            dictionary.set("A", dictionary! { "O" => "Table", "Scope" => "Column" });
+        let scope = match element.role {
+            Role::Th => Some("Column"),
+            Role::ThRow => Some("Row"),
+            _ => None,
+        };
+        if let Some(scope) = scope {
+            dictionary.set("A", dictionary! { "O" => "Table", "Scope" => scope });
         }
         dictionary
     }

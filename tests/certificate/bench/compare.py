@@ -1,0 +1,78 @@
+"""How long a certificate takes, beside the same paper by reportlab, typst and headless Chromium, in one run.
+
+    python3 -m venv .venv && .venv/bin/pip install -r tests/certificate/bench/requirements.txt
+    .venv/bin/python tests/certificate/bench/compare.py [TIMES]
+
+Builds the program's part in release form first. Chromium is Debian's package. Every figure is of one thread of one
+process on this machine; the others set text, tables and photos alone: no drawings, no tags, no record inside.
+Milliseconds are per paper after one to warm up (Chromium is started for each, as one would); memory is the most that
+the process and its children held.
+"""
+
+import json
+import os
+import resource
+import subprocess
+import sys
+import tempfile
+from pathlib import Path
+
+import contents
+
+HERE = Path(__file__).resolve().parent
+ROOT = HERE.parents[2]
+
+
+def built():
+    """Returns the path of the program that builds certificates."""
+    command = ["cargo", "bench", "--no-run", "--message-format=json", "--package", "mendline-tests", "--bench", "certificate"]
+    lines = subprocess.run(command, cwd=ROOT, check=True, stdout=subprocess.PIPE, text=True).stdout.splitlines()
+    made = (json.loads(line) for line in lines if line.startswith("{"))
+    return next(one["executable"] for one in made if one.get("executable") and one["target"]["name"] == "certificate")
+
+
+def measured(command):
+    """Runs a command; returns what it printed as JSON, with the most memory that it held in MB, or why it did not run."""
+    before, end = os.pipe()
+    child = os.fork()
+    if child == 0:
+        os.dup2(end, 1)
+        os.close(before)
+        done = subprocess.run(command, stderr=subprocess.PIPE, stdout=subprocess.PIPE, text=True)
+        most = resource.getrusage(resource.RUSAGE_CHILDREN).ru_maxrss / 1024
+        line = done.stdout.strip().splitlines()[-1] if done.returncode == 0 else json.dumps({"why": done.stderr.strip()[-200:]})
+        os.write(1, json.dumps({**json.loads(line), "mb": most}).encode())
+        os._exit(0)
+    os.close(end)
+    os.waitpid(child, 0)
+    with os.fdopen(before) as pipe:
+        return json.loads(pipe.read())
+
+
+def main(times):
+    program = built()
+    with tempfile.TemporaryDirectory() as folder:
+        folder = Path(folder)
+        photos = contents.make(folder)
+        for name in ("small", "large"):
+            content, out = folder / f"{name}.json", folder / "paper.pdf"
+            rest = [str(content), str(photos), str(out)]
+            own = measured([program, *rest, str(times)])
+            count = len(json.loads(content.read_text())["photos"])
+            print(f"\n{name}: {own['pages']} pages, {count} photos, {times} times")
+            print(f"{'':12}{'ms':>10}{'MB held':>10}{'KB file':>10}{'times as long':>16}")
+            row("mendline", own, own)
+            for tool in ("reportlab", "typst", "chromium"):
+                fewer = max(1, times // 10)
+                row(tool, measured([sys.executable, str(HERE / "others.py"), tool, *rest, str(fewer)]), own)
+
+
+def row(tool, found, own):
+    if "why" in found:
+        print(f"{tool:12}did not run: {found['why'].splitlines()[-1:]}")
+        return
+    print(f"{tool:12}{found['ms']:10.1f}{found['mb']:10.0f}{found['bytes'] / 1024:10.0f}{found['ms'] / own['ms']:16.1f}")
+
+
+if __name__ == "__main__":
+    main(int(sys.argv[1]) if len(sys.argv) > 1 else 20)
