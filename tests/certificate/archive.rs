@@ -35,10 +35,14 @@ fn no_certificate_breaks_a_clause_of_pdf_a_3a_or_pdf_ua_1() {
     let mut letter = content("stress");
     letter.paper = Paper::Letter;
     files.push(written("letter", &build(&letter).unwrap()));
+    let mut odd = content("unrepaired");
+    odd.signatures[0].name = "ﬁ ǆ ☠ ẞ \u{e000} \u{f6c5} 𝔸 \u{10348} \u{0} \u{7} \u{feff} ¼ 中".to_string();
+    odd.number = "K3F\u{1}-\u{202e}<&>".to_string();
+    files.push(written("odd", &build(&odd).unwrap()));
     let Some(output) = python(&files) else { return };
     let said = String::from_utf8_lossy(&output.stdout);
     assert!(output.status.success(), "{said}{}", String::from_utf8_lossy(&output.stderr));
-    assert_eq!(said.matches("no clause is broken").count(), NAMES.len() + 1, "{said}");
+    assert_eq!(said.matches("no clause is broken").count(), NAMES.len() + 2, "{said}");
 }
 
 #[test]

@@ -42,7 +42,8 @@ impl Fonts {
     }
 
     /// Returns `text` as it can be printed: composed (NFC), without control characters, and with the code point in
-    /// square brackets, such as `[U+4E2D]`, for what the faces lack or what would be invisible or turn the direction.
+    /// square brackets, such as `[U+4E2D]`, for what the faces lack, what would be invisible or turn the direction, and what
+    /// has no meaning that every reader shares.
     pub fn printable(&self, text: &str) -> String {
         let mut out = String::with_capacity(text.len());
         for character in text.nfc() {
@@ -50,7 +51,7 @@ impl Fonts {
                 '\n' | ' '..='~' => out.push(character),
                 '\u{ad}' => {}
                 _ if character.is_control() => out.push(' '),
-                _ if invisible(character) || !self.covers(character) => {
+                _ if unfit(character) || !self.covers(character) => {
                     out.push_str(&format!("[U+{:04X}]", character as u32));
                 }
                 _ => out.push(character),
@@ -127,9 +128,11 @@ fn advance(parsed: &ParsedFont, code: u32) -> u16 {
     parsed.get_glyph_width(parsed.lookup_glyph_index(code).unwrap_or(0)).unwrap_or(0)
 }
 
-/// Characters that show nothing, or change the direction of what stands beside them.
-fn invisible(character: char) -> bool {
-    matches!(character, '\u{200b}'..='\u{200f}' | '\u{2028}'..='\u{202e}' | '\u{2060}'..='\u{206f}' | '\u{feff}')
+/// Characters that show nothing, change the direction of what stands beside them, mean what somebody agreed on alone
+/// (ISO 19005-3, 6.2.11.7.3), or lie outside the basic plane.
+fn unfit(character: char) -> bool {
+    matches!(character, '\u{200b}'..='\u{200f}' | '\u{2028}'..='\u{202e}' | '\u{2060}'..='\u{206f}' | '\u{feff}'
+        | '\u{e000}'..='\u{f8ff}' | '\u{fff9}'..)
 }
 
 /// Six capitals that mark a reduced font, from its bytes (ISO 32000-1, 9.6.4).
@@ -162,6 +165,7 @@ mod tests {
     fn what_no_face_has_or_nobody_sees_is_printed_by_its_code_point() {
         let fonts = Fonts::bundled().unwrap();
         assert_eq!(fonts.printable("a中b\u{202e}c\td\u{ad}e"), "a[U+4E2D]b[U+202E]c de");
+        assert_eq!(fonts.printable("\u{f6c5}𝔸"), "[U+F6C5][U+1D538]");
     }
 
     #[test]

@@ -70,14 +70,22 @@ fn set(sheet: &mut Sheet) {
     hold_chart::set(sheet);
     readings::set(sheet);
     evidence::set(sheet, &cut);
-    photos::set(sheet);
-    cautions::set(sheet);
+    // Photos that need a new page leave room here: the cautions fill it rather than a page of their own.
+    if photos::need_a_page(sheet) && cautions::fit(sheet) {
+        cautions::set(sheet);
+        photos::set(sheet);
+        cautions::end_alone(sheet);
+    } else {
+        photos::set(sheet);
+        cautions::set(sheet);
+        cautions::end(sheet);
+    }
     running::footers(sheet);
 }
 
 fn finished(sheet: Sheet) -> Document {
     Document {
-        title: wording::document_title(sheet.content),
+        title: sheet.fonts.printable(&wording::document_title(sheet.content)).replace('\n', " "),
         width_mm: sheet.width,
         height_mm: sheet.height,
         pages: sheet.pages,

@@ -15,6 +15,10 @@ const COLUMNS: usize = 3;
 const WIDTH: f64 = 53.33;
 const HEIGHT: f64 = 40.0;
 const PITCH: f64 = WIDTH + 8.0;
+/// From the cursor to the first row: the heading with what stands around it.
+const ABOVE: f64 = 13.0;
+/// How far the air below a row may reach into the margin.
+const AIR: f64 = 2.4;
 const TITLE_STEP: f64 = 3.2;
 const STEP: f64 = 3.0;
 
@@ -42,6 +46,12 @@ fn examine_one(photo: &Photo) -> Shown {
     Ok((f64::from(header.width), f64::from(header.height), copy.orientation.clamp(1, 8)))
 }
 
+/// Returns whether there are photos whose first row does not fit below the cursor.
+pub fn need_a_page(sheet: &Sheet) -> bool {
+    let row = &sheet.content.photos[..sheet.content.photos.len().min(COLUMNS)];
+    !row.is_empty() && sheet.room() < ABOVE + height(&captions(sheet, row, 0))
+}
+
 /// Sets the photos below the cursor; nothing where there are none.
 pub fn set(sheet: &mut Sheet) {
     let content = sheet.content;
@@ -53,9 +63,12 @@ pub fn set(sheet: &mut Sheet) {
     let first = rows.first().map_or(0.0, |row| height(&captions(sheet, row, 0)));
     Heading { key: headings::PHOTOS, title: headings::PHOTOS, remark, keep: first + 2.0 }.set(sheet);
     sheet.y += 2.0;
+    let last = rows.len() - 1;
     for (index, row) in rows.into_iter().enumerate() {
         let captions = captions(sheet, row, index * COLUMNS);
-        if sheet.need(height(&captions) - 2.4) {
+        // Below the last row the paper may end.
+        let air = if index == last { 0.0 } else { AIR };
+        if sheet.need(height(&captions) - air) {
             sheet.y += 2.0;
         }
         for (column, caption) in captions.iter().enumerate() {

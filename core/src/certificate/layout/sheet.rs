@@ -12,6 +12,9 @@ use crate::certificate::display::{
 };
 use crate::certificate::fonts::Fonts;
 
+/// Letters of the words for a figure: a text in the file has at most 32 767 bytes (ISO 19005-3, 6.1.13).
+const MOST_OF_ALT: usize = 8_000;
+
 /// Pages in the making.
 pub struct Sheet<'a> {
     pub content: &'a Content,
@@ -146,7 +149,7 @@ impl<'a> Sheet<'a> {
 
     /// Draws a figure that is described by `alt`.
     pub fn figure<T>(&mut self, alt: &str, draw: impl FnOnce(&mut Self) -> T) -> T {
-        let alt = Some(self.fonts.printable(&self.resolve(alt)));
+        let alt = Some(self.fonts.printable(&self.resolve(alt)).chars().take(MOST_OF_ALT).collect());
         self.within(Element { role: Role::Figure, parent: self.open.last().copied(), alt }, draw)
     }
 

@@ -60,7 +60,7 @@ pub fn text_string(text: &str) -> Object {
 fn info(file: &mut lopdf::Document, content: &Content, document: &Document) -> Result<(), lopdf::Error> {
     let id = file.trailer.get(b"Info")?.as_reference()?;
     let date = Object::string_literal(pdf_date(content));
-    let made_by = text_string(&content.made_by);
+    let made_by = text_string(&plain(&content.made_by));
     let info = dictionary! {
         "Title" => text_string(&document.title), "Creator" => made_by.clone(), "Producer" => made_by,
         "CreationDate" => date.clone(), "ModDate" => date,
@@ -88,12 +88,17 @@ pub fn pdf_date(content: &Content) -> String {
     format!("D:{digits}{}'", offset.replace(':', "'"))
 }
 
+/// A text that XML can hold: without control characters.
+fn plain(text: &str) -> String {
+    text.chars().filter(|letter| !letter.is_control() && !matches!(letter, '\u{fffe}' | '\u{ffff}')).collect()
+}
+
 fn escaped(text: &str) -> String {
     text.replace('&', "&amp;").replace('<', "&lt;").replace('>', "&gt;")
 }
 
 fn xmp(content: &Content, document: &Document) -> String {
-    let (title, program) = (escaped(&document.title), escaped(&content.made_by));
+    let (title, program) = (escaped(&document.title), escaped(&plain(&content.made_by)));
     // Part 3 allows an attachment of any form, part 2 does not (ISO 19005-2, 6.8).
     let part = if content.record.value().is_some() { 3 } else { 2 };
     let (language, date) = (escaped(&content.language), iso_date(content));
