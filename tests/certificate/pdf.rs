@@ -6,6 +6,7 @@ use super::{NAMES, content, sha256};
 use mendline_core::certificate::{self, Content};
 use std::path::{Path, PathBuf};
 use std::process::{Command, Output};
+use std::sync::atomic::{AtomicUsize, Ordering};
 
 fn folder() -> PathBuf {
     let folder = Path::new(env!("CARGO_TARGET_TMPDIR")).join("certificates");
@@ -15,8 +16,13 @@ fn folder() -> PathBuf {
 
 /// Writes a certificate into the folder for temporary files and returns its path.
 fn file(name: &str, content: &Content) -> PathBuf {
+    static WRITTEN: AtomicUsize = AtomicUsize::new(0);
+    let number = WRITTEN.fetch_add(1, Ordering::Relaxed);
     let path = folder().join(format!("{name}.pdf"));
-    std::fs::write(&path, certificate::build(content).unwrap()).unwrap();
+    // Tests run side by side: a file is there whole, or not at all.
+    let fresh = folder().join(format!("{name}-{number}.new"));
+    std::fs::write(&fresh, certificate::build(content).unwrap()).unwrap();
+    std::fs::rename(fresh, &path).unwrap();
     path
 }
 
