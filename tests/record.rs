@@ -134,6 +134,16 @@ fn the_certificate_holds_the_record_to_the_byte() {
     assert!(std::fs::read(out).unwrap() == record());
 }
 
+/// Source: ISO 19005-3 and ISO 14289-1, clause by clause in `tests/certificate/archive/`, on the file as it is handed
+/// over: with every signature that the rehearsal puts to it.
+#[test]
+fn the_certificate_of_the_whole_job_breaks_no_clause_of_its_archive_form() {
+    let script = root().join("tests/certificate/archive").display().to_string();
+    let Some(output) = python(&[script, demo().join("certificate.pdf").display().to_string()]) else { return };
+    let said = String::from_utf8_lossy(&output.stdout);
+    assert!(output.status.success() && said.contains("no clause is broken"), "{said}");
+}
+
 /// Source: JSON Schema, draft 2020-12, by the Python library jsonschema, which knows nothing of this program.
 #[test]
 fn the_record_fits_its_published_schema_and_a_spoiled_one_does_not() {
