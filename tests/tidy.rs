@@ -38,7 +38,7 @@ fn files(folder: &Path, endings: &[&str], found: &mut Vec<PathBuf>) {
     for entry in fs::read_dir(folder).into_iter().flatten().flatten() {
         let path = entry.path();
         let name = entry.file_name().to_string_lossy().into_owned();
-        if path.is_dir() && !["target", "node_modules", ".git", "out", "gen"].contains(&name.as_str()) {
+        if path.is_dir() && !["target", "node_modules", ".venv", ".git", "out", "gen"].contains(&name.as_str()) {
             files(&path, endings, found);
         } else if endings.iter().any(|ending| name.ends_with(ending)) {
             found.push(path);
