@@ -33,6 +33,7 @@ export const paper = {
   "paper.read_upstream": "Upstream, mm",
   "paper.read_who": "Who",
   "paper.late": "What is keyed in later keeps both times: when it happened and when it was entered. Keep this sheet, photograph it, and add the photo to the repair.",
+  "planned.drawn": "The middle of the defect lies {at} from the centre of {node}. Lengths to scale, heights are not.",
   "paper.way": "The job on paper",
   "paper.way_note": "for the day when no device works",
 };

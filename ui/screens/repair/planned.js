@@ -8,12 +8,23 @@ import { section } from "../../parts/section.js";
 import { way } from "../../parts/way.js";
 import { say } from "../../text/say.js";
 import { budgetOf } from "./budget.js";
+import { lineView } from "../../drawings/line.js";
+import { figure } from "../../drawings/svg.js";
 import { lineOf } from "./drawn.js";
 import { computed, frame, tell, to } from "./frame.js";
 import { inTheWay, strip } from "./gate.js";
 import { pace, spot } from "./worked.js";
 
 export const title = () => say("planned.title");
+
+// Where the defect lies, before there is a patch to draw.
+const bareLine = ({ line, defect }) => {
+  const middle = (defect.from_um + (defect.to_um ?? defect.from_um)) / 2;
+  const label = say("planned.drawn", { at: quantity("m", middle), node: line.upstream.name });
+  return figure({ flush: true, caption: label, inside: lineView({
+    label, length_m: line.length_um / 1e6, nodes: [line.upstream.name, line.downstream.name], laterals_m: line.laterals.map(({ station_um: um }) => um / 1e6), target_m: middle / 1e6, target_named: true, read_at: null,
+  }) });
+};
 
 export function render(view) {
   const { line, defect, plan } = view.repair;
@@ -23,7 +34,7 @@ export function render(view) {
       { label: say("planned.line"), value: `${line.upstream.name} – ${line.downstream.name}`, note: line.asset },
       { label: say("planned.defect"), value: defect.observations[0]?.words ?? say("planned.by_hand"), note: `${quantity("m", defect.from_um)} – ${quantity("m", defect.to_um)}` },
       ...(plan ? [{ label: say("planned.patch"), value: plan.patch.name }, { label: say("planned.packer"), value: plan.packer.name }, { label: say("planned.resin"), value: plan.resin.name }] : []),
-    ])}${lineOf(view)}
+    ])}${plan ? lineOf(view) : bareLine(view.repair)}
     ${plan && section({ id: "estimate", title: say("planned.estimate"), inside: html`${budgetOf(computed(view).budget)}${pace(view.pace)}` })}${spot(view.spot)}
     ${inTheWay(view)}${plan && way({ label: say("planned.change"), href: to(view, "plan") })}${plan && way({ label: say("paper.way"), note: say("paper.way_note"), href: to(view, "paper") })}`,
     foot: plan
