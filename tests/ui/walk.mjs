@@ -33,10 +33,11 @@ export class Walk {
     if (shelf.contracts.length === 0) await this.ask({ do: "take_examples" });
     const bytes = (await readFile(EXAMPLE)).toString("base64");
     const { files } = await this.ask({ do: "import_inspection", name: "quillmere.txt", bytes });
-    const line = files[0].inspections.find((one) => one.line === "SS-03107");
-    const view = await this.ask({ do: "inspection", file: files[0].file, index: line.index });
+    const { file, inspections } = files.find(({ name }) => name === "quillmere.txt");
+    const line = inspections.find((one) => one.line === "SS-03107");
+    const view = await this.ask({ do: "inspection", file, index: line.index });
     const crack = view.observations.find((one) => one.code === "BAB B A" && one.other_end !== null);
-    this.view = await this.ask({ do: "open_from_inspection", file: files[0].file, index: line.index, observations: [crack.index], contract: "QM-2026-31", rehearsal, number, video_before: "V-031-A" });
+    this.view = await this.ask({ do: "open_from_inspection", file, index: line.index, observations: [crack.index], contract: "QM-2026-31", rehearsal, number, video_before: "V-031-A" });
     this.id = this.view.repair.id;
     return this;
   }
