@@ -2,6 +2,7 @@
 # make window   the window on this person's own data
 # make serve    the same in a browser
 # make test     everything that is checked before a change is taken
+# make kills    kills the program 3000 times in the middle of its work (about twenty minutes)
 # make screens  pictures of the screens, in out/screens
 # make pictures the few of them that the README shows, anew in docs/pictures
 # make android  type-checks the window for phones (about ten minutes the first time)
@@ -14,7 +15,7 @@ SHELL := /bin/bash
 .ONESHELL:
 .SILENT:
 .DEFAULT_GOAL := run
-.PHONY: run window serve test screens pictures android deps deps-core deps-window deps-test
+.PHONY: run window serve test kills screens pictures android deps deps-core deps-window deps-test
 
 export PATH := $(HOME)/.cargo/bin:$(PATH)
 BUILT := $(or $(CARGO_TARGET_DIR),target)/debug
@@ -53,6 +54,9 @@ test: deps-core deps-window deps-test
 	cd tests/ui
 	MENDLINE_BUILT="$(abspath $(BUILT))" xvfb-run --auto-servernum --server-args="-screen 0 1280x1024x24" \
 	  node --test --test-concurrency=2 --test-reporter=spec unit/*.test.mjs browser/*.test.mjs *.test.mjs
+
+kills: deps-core
+	MENDLINE_KILLS=$(or $(KILLS),3000) cargo test --locked --package mendline-tests kills -- --nocapture
 
 screens: deps-core deps-test
 	cargo build --package mendline-core

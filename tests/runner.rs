@@ -6,6 +6,7 @@ mod check;
 mod check_values;
 mod door;
 mod inspection;
+mod kills;
 mod record;
 mod rules_page;
 mod seal;
