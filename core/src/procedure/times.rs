@@ -246,7 +246,31 @@ fn lasting(table: &TimeTable) -> impl Iterator<Item = Span> {
 pub fn late_by(plan: &Plan, attempt: &Attempt, at: &Stamp) -> Option<i64> {
     let joined = attempt.joined.as_ref()?;
     let working = working_time(plan, attempt)?;
-    Some(between(&joined.moment, &at.moment) - working.as_ms())
+    Some(since_joining(attempt, joined, &at.moment) - working.as_ms())
+}
+
+/// Returns how much of the working time had passed at a moment, in milliseconds: the longest that the clocks allow.
+///
+/// Across a restart, what the boot clock had shown at the last stamp before it is not lost when the wall clock was set
+/// back meanwhile.
+pub fn since_joining(attempt: &Attempt, joined: &Stamp, to: &Moment) -> i64 {
+    let direct = between(&joined.moment, to);
+    let seen = stamps(attempt).map(|stamp| &stamp.moment).filter(|moment| !restarted(&joined.moment, moment));
+    match seen.max_by_key(|moment| moment.boot_ms).filter(|_| restarted(&joined.moment, to)) {
+        Some(last) => direct.max(between(&joined.moment, last).max(0) + between(last, to)),
+        None => direct,
+    }
+}
+
+/// Returns the stamps of what may be recorded while resin runs, in no order.
+fn stamps(attempt: &Attempt) -> impl Iterator<Item = &Stamp> {
+    let spans = attempt.spans.iter().map(|span| &span.begun);
+    let answers = attempt.answers.values().map(|answered| &answered.at);
+    let temperatures = attempt.temperatures.iter().map(|(at, _)| at);
+    let troubles = attempt.troubles.iter().map(|(at, _)| at);
+    let taps = [&attempt.joined, &attempt.insertion, &attempt.air_joined].into_iter().flatten();
+    let mark = attempt.at_mark.iter().map(|mark| &mark.at);
+    spans.chain(answers).chain(temperatures).chain(troubles).chain(taps).chain(mark)
 }
 
 /// Returns the coldest of pipe and water read so far in the attempt, with the stamp of the reading.

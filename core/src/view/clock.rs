@@ -36,7 +36,7 @@ pub struct ClockView {
 pub fn clock(plan: &Plan, attempt: &Attempt, now: &Moment) -> Option<ClockView> {
     let joined = attempt.joined.as_ref()?;
     let working = times::working_time(plan, attempt)?;
-    let elapsed = times::between(&joined.moment, now);
+    let elapsed = times::since_joining(attempt, joined, now);
     // By now's wall clock, so that a clock that was set in between does not shift the deadline.
     let joined_ms = now.at_ms - elapsed;
     let latest = shares(plan, attempt, working).latest_times(joined_ms);

@@ -25,7 +25,7 @@ pub fn trouble(plan: &Plan, attempt: &Attempt, hold: Option<&HoldView>, now: &Mo
 
 fn time_over(plan: &Plan, attempt: &Attempt, now: &Moment) -> Option<Trouble> {
     let joined = attempt.joined.as_ref().filter(|_| attempt.resin_runs())?;
-    let over_ms = times::between(&joined.moment, now) - times::working_time(plan, attempt)?.as_ms();
+    let over_ms = times::since_joining(attempt, joined, now) - times::working_time(plan, attempt)?.as_ms();
     let place = attempt.place.as_ref().map(|(_, place)| *place);
     (over_ms > 0).then(|| Trouble::TimeOver { over_ms, deadline_ms: now.at_ms - over_ms, place })
 }

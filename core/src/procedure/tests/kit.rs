@@ -33,6 +33,8 @@ pub struct World {
     pub minutes: f64,
     /// How far the wall clock was set ahead of what it should show.
     pub wall_ahead_ms: i64,
+    /// Minutes that local time is ahead of UTC.
+    pub offset_min: i32,
     pub boot: &'static str,
     /// When the phone was started, in minutes of the story.
     pub booted: f64,
@@ -58,12 +60,18 @@ pub fn temperatures(resin: f64, air: f64, pipe: f64) -> Temperatures {
 impl World {
     /// A repair that is opened and has no plan.
     pub fn opened() -> Self {
+        Self::opened_on(MORNING_MS)
+    }
+
+    /// The same on another day: the moment at which it was opened.
+    fn opened_on(at_ms: i64) -> Self {
         let mut world = Self {
             repair: None,
             records: vec![],
             shelf: examples::shelf().unwrap(),
             minutes: 0.0,
-            wall_ahead_ms: 0,
+            wall_ahead_ms: at_ms - MORNING_MS,
+            offset_min: 120,
             boot: "one",
             booted: -60.0,
             person: "ekdal",
@@ -94,7 +102,11 @@ impl World {
 
     /// A repair with an accepted plan.
     pub fn planned() -> Self {
-        let mut world = Self::opened();
+        Self::opened().with_plan()
+    }
+
+    fn with_plan(self) -> Self {
+        let mut world = self;
         let plan = Box::new(world.plan());
         world.must(Command::AcceptPlan { plan });
         world
@@ -175,7 +187,7 @@ impl World {
         Facts {
             moment: Moment {
                 at_ms: MORNING_MS + running + self.wall_ahead_ms,
-                offset_min: 120,
+                offset_min: self.offset_min,
                 boot_ms: ((self.minutes - self.booted) * MINUTE as f64) as i64,
                 boot_id: self.boot.into(),
             },
@@ -310,7 +322,12 @@ impl World {
 
     /// A repair in a stage that has just begun, everything before it as planned.
     pub fn in_stage(stage: Stage) -> Self {
-        let mut world = Self::planned();
+        Self::in_stage_on(MORNING_MS, stage)
+    }
+
+    /// The same on another day.
+    pub fn in_stage_on(at_ms: i64, stage: Stage) -> Self {
+        let mut world = Self::opened_on(at_ms).with_plan();
         for next in Stage::ALL.into_iter().filter(|next| *next > Stage::Planned && *next <= stage) {
             world.step_to(next);
             assert_eq!(world.repair().stage(), next);

@@ -1,6 +1,7 @@
 //! The rules, told as given, when, then.
 
 mod attempts;
+mod clocks;
 pub(crate) mod kit;
 mod matrix;
 mod random;
