@@ -1,9 +1,11 @@
 //! What the tests share: worlds, fixtures, small builders.
 
+use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::{Command, Output};
 use std::sync::OnceLock;
 
+use serde_json::{Value, json};
 use tempfile::TempDir;
 
 /// Returns the path of the program, built from the sources as they are now.
@@ -37,4 +39,38 @@ pub fn python(arguments: &[String]) -> Option<Output> {
         return None;
     }
     Some(Command::new(program).args(arguments).output().expect("python starts"))
+}
+
+/// Copies a folder with all that is in it.
+pub fn copied(from: &Path, to: &Path) {
+    fs::create_dir_all(to).expect("the folder can be made");
+    for file in fs::read_dir(from).expect("the folder can be read") {
+        let path = file.expect("its files can be listed").path();
+        let target = to.join(path.file_name().expect("a name"));
+        if path.is_dir() {
+            copied(&path, &target);
+        } else {
+            fs::copy(&path, &target).expect("the file can be copied");
+        }
+    }
+}
+
+/// Returns a request as the door takes it.
+pub fn envelope(id: &str, request: Value) -> String {
+    json!({ "id": id, "person": "varga", "request": request }).to_string()
+}
+
+/// Returns the request that opens a repair in the example contract.
+pub fn open_by_hand(asset: &str) -> Value {
+    json!({
+        "do": "open_by_hand",
+        "contract": "QM-2026-31",
+        "line": {
+            "asset": asset, "upstream": { "name": "MH 1" }, "downstream": { "name": "MH 2" },
+            "length_um": 38_400_000, "height_um": 200_000, "material": "clay", "street": "Kettle Row"
+        },
+        "defect": {
+            "from_um": 7_120_000, "to_um": 7_400_000, "observations": [], "origin": { "kind": "by_hand" }
+        }
+    })
 }

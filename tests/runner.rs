@@ -1,6 +1,7 @@
 //! One test binary: a module for each promise.
 
 mod ask;
+mod bad_disks;
 mod certificate;
 mod check;
 mod check_values;
@@ -11,4 +12,5 @@ mod record;
 mod rules_page;
 mod seal;
 mod serve;
+mod tampered_file;
 mod tidy;

@@ -20,13 +20,15 @@ const DONE = 5;
 
 export function render(view) {
   const live = [list("mixed", view.mixed, (one) => mixed(view, one), "lives"), list("holding", view.holding, (one) => holding(view, one), "lives")].filter(Boolean);
-  const waiting = view.owner ? lists(view) : first(view);
+  const waiting = html`${closed(view)}${view.owner ? lists(view) : first(view)}`;
   const rest = html`${tools(view)}${section({ id: "h-light", title: say("light.label"), kind: "today-light", inside: light(view.light) })}`;
   return page({
     mast: mast({ title: title(view), where: view.owner || say("app.name"), side: view.now ? [day(view.now.at_ms, view.now.offset_min), time(view.now.at_ms, view.now.offset_min)] : [] }),
     main: html`<main class="today">${live.length > 0 ? html`<div>${live}</div><div>${waiting}${rest}</div>` : html`<div>${waiting}</div><div>${rest}</div>`}</main>`,
   });
 }
+
+const closed = (view) => view.closed && html`<section class="section">${note({ lead: say("today.closed"), text: view.closed, accent: true })}</section>`;
 
 const lists = (view) => html`${!view.who && nobody()}${none(view) && section({ id: "h-none", title: say("today.none"), kind: "", inside: html`<p>${say("today.none_text")}</p>${way({ label: say("today.intake"), note: say("today.intake_note"), href: "#/intake" })}` })}
   ${list("curing", view.curing, (one) => curing(view, one))}${["next", "review", "underway", "taken"].map((name) => list(name, view[name], row))}

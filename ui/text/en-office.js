@@ -10,6 +10,7 @@ export const office = {
   "today.next": "Next to start",
   "today.taken": "Needs a plan",
   "today.done": "Done",
+  "today.closed": "Nothing can be recorded here",
   "today.damaged": "Damaged, can be read and exported",
   "today.left": "left",
   "today.over": "over",

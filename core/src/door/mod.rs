@@ -1,7 +1,9 @@
 //! The only way in: one request, one answer. The window, the browser and the command line all speak it.
 
+mod audit;
 mod by_hand;
 mod checks;
+mod export;
 mod import;
 mod intake;
 mod record;
@@ -13,8 +15,10 @@ mod store;
 mod told;
 mod verdict;
 
+pub use audit::audit;
 pub use by_hand::{ByHand, LateralByHand, Looking};
 pub use checks::{ChecksView, Tried};
+pub use export::{Export, Exported, export};
 pub use intake::line_and_defect;
 pub use request::{Envelope, Request};
 pub use response::{Answer, Problem};
@@ -56,6 +60,11 @@ impl App {
         Ok(Self { store: Store::open(folder)? })
     }
 
+    /// Says why nothing can be recorded in this folder; `None` where it can.
+    pub fn closed(&self) -> Option<Fault> {
+        self.store.journal.writable().err()
+    }
+
     /// Makes the register anew from the journal. Returns how many repairs it lists.
     ///
     /// Errors: the journal's faults.
@@ -77,7 +86,11 @@ impl App {
             }
         };
         let id = envelope.id.clone();
-        match self.answer(envelope, sensed) {
+        let outcome = self.answer(envelope, sensed);
+        if matches!(&outcome, Err(Problem::Error { code, .. }) if code == "corrupt") {
+            self.store.journal.close_to_writing(Fault::Corrupt { what: "found while it was read".into() });
+        }
+        match outcome {
             Ok(answer) => json!({ "id": id, "now": now, "ok": answer }).to_string(),
             Err(Problem::Refused(broken)) => {
                 json!({ "id": id, "now": now, "refusal": { "broken": broken } }).to_string()
@@ -94,7 +107,7 @@ impl App {
         }
         let bytes = serde_json::to_vec(&envelope.request)
             .map_err(|problem| Problem::error("bad_request", problem.to_string()))?;
-        let people = self.store.shelf()?.documents.people.clone();
+        let people = self.store.people()?;
         let facts = Facts {
             moment: sensed.moment.clone(),
             position: envelope.position,

@@ -4,7 +4,7 @@ use serde::{Deserialize, Serialize};
 
 use super::response::Problem;
 use crate::certificate::ChainFacts;
-use crate::journal::{Entry, Hash, heads_of};
+use crate::journal::{Entry, Fault, Hash, heads_of};
 use crate::procedure::Repair;
 
 /// What the file calls itself.
@@ -63,25 +63,32 @@ pub fn chain(repair: &Repair, entries: &[Entry], device: &str) -> Result<ChainFa
 ///
 /// Errors: an entry whose body is not text, which this program never writes.
 pub fn write(repair: &Repair, entries: &[Entry]) -> Result<Vec<u8>, Problem> {
-    let not_text = |_| Problem::error("record", "An entry of this repair is not text.");
-    let texts = entries.iter().map(|entry| {
-        Ok(RecordEntry {
-            device: entry.device.clone(),
-            seq: entry.seq,
-            prev: entry.prev.clone(),
-            hash: entry.hash,
-            body: String::from_utf8(entry.body.clone()).map_err(not_text)?,
-        })
+    if entries.iter().any(|entry| std::str::from_utf8(&entry.body).is_err()) {
+        return Err(Problem::error("record", "An entry of this repair is not text."));
+    }
+    write_as_stored(&repair.id, Some(repair), entries).map_err(Problem::from)
+}
+
+/// Returns the bytes of a record file of a chain that may be broken; `repair` is what could be followed of it.
+///
+/// An entry that was changed so that it is no text has U+FFFD for each part that is none: a check names that entry.
+pub fn write_as_stored(id: &str, repair: Option<&Repair>, entries: &[Entry]) -> Result<Vec<u8>, Fault> {
+    let texts = entries.iter().map(|entry| RecordEntry {
+        device: entry.device.clone(),
+        seq: entry.seq,
+        prev: entry.prev.clone(),
+        hash: entry.hash,
+        body: String::from_utf8_lossy(&entry.body).into_owned(),
     });
     let file = RecordFile {
         form: FORM.to_owned(),
-        rehearsal: repair.rehearsal,
-        repair: repair.id.clone(),
-        number: repair.number.clone(),
+        rehearsal: repair.is_some_and(|repair| repair.rehearsal),
+        repair: id.to_owned(),
+        number: repair.map_or_else(String::new, |repair| repair.number.clone()),
         heads: heads_of(entries),
-        entries: texts.collect::<Result<_, Problem>>()?,
+        entries: texts.collect(),
     };
-    serde_json::to_vec_pretty(&file).map_err(|problem| Problem::error("record", problem.to_string()))
+    serde_json::to_vec_pretty(&file).map_err(|problem| Fault::Io { what: problem.to_string() })
 }
 
 /// Returns the entries of a file, as a journal holds them.

@@ -4,7 +4,7 @@ use chrono::Datelike as _;
 
 use super::response::{Answer, Problem};
 use super::store::Writing;
-use super::{Visit, packed, record, with_writing};
+use super::{Visit, export, packed, record, with_writing};
 use crate::certificate;
 use crate::facts::Moment;
 use crate::journal::{Hash, Journal};
@@ -41,18 +41,24 @@ pub struct Taken {
 impl Visit<'_> {
     pub(super) fn today(&mut self) -> Result<Answer, Problem> {
         let mut live = vec![];
+        let mut broken = vec![];
         for row in self.store.journal.live()? {
-            live.push(self.store.repair(&row.repair)?);
+            match self.store.repair(&row.repair) {
+                Err(Problem::Error { code, .. }) if code == "damaged" => broken.push(view::damaged_row(&row.repair)),
+                repair => live.push(repair?),
+            }
         }
-        let rows = self.store.journal.list(&Filter::default(), MOST, None)?;
+        let mut rows = self.store.journal.list(&Filter::default(), MOST, None)?;
+        rows.extend(broken);
         let others = rows.iter().filter(|row| !row.live).filter_map(|row| summary_of(&row.summary)).collect();
         let mut today = view::today(&live, others, &self.facts.moment);
-        if let Some(contract) = self.store.shelf()?.documents.contracts.first() {
+        if let Ok(Some(contract)) = self.store.shelf().map(|shelf| shelf.documents.contracts.first()) {
             today.owner.clone_from(&contract.owner);
             today.crew.clone_from(&contract.crew);
         }
         let me = self.people.iter().find(|person| Some(&person.id) == self.facts.person.as_ref());
         today.who = me.map(|person| person.name.clone());
+        today.closed = self.store.journal.writable().err().map(|fault| fault.to_string());
         Ok(Answer::Today(Box::new(today)))
     }
 
@@ -75,7 +81,10 @@ impl Visit<'_> {
         let around = Around { facts: &self.facts, people: &self.people };
         let mut shown = view::repair_view(repair, &around);
         for row in self.store.journal.live()?.into_iter().filter(|row| row.repair != repair.id) {
-            shown.others.extend(view::other(&self.store.repair(&row.repair)?, &self.facts.moment));
+            // A broken one has no clock that could be trusted; the first screen names it.
+            if let Ok(other) = self.store.repair(&row.repair) {
+                shown.others.extend(view::other(&other, &self.facts.moment));
+            }
         }
         let budget = shown.go.as_ref().and_then(|go| go.budget.as_ref());
         shown.pace = view::pace(&repair.contract, &self.summaries()?, budget);
@@ -258,10 +267,18 @@ impl Visit<'_> {
     }
 
     pub(super) fn record_file(&mut self, id: &str) -> Result<Answer, Problem> {
-        let repair = self.store.repair(id)?;
+        let repair = match self.store.repair(id) {
+            Err(Problem::Error { code, .. }) if code == "damaged" => return self.broken_record(id),
+            repair => repair?,
+        };
         let bytes = record::write(&repair, &self.store.journal.entries(id)?)?;
         let name = format!("{}-record.json", file_name(&repair.number));
         Ok(Answer::File { name, media_type: "application/json".into(), bytes: packed(&bytes) })
+    }
+
+    fn broken_record(&self, id: &str) -> Result<Answer, Problem> {
+        let file = export::file(id, &self.store.journal.stored(id)?)?;
+        Ok(Answer::File { name: file.name, media_type: "application/json".into(), bytes: packed(&file.bytes) })
     }
 }
 
@@ -278,6 +295,7 @@ pub fn device_prefix(device: &str) -> String {
     device.chars().filter(char::is_ascii_alphanumeric).take(3).collect::<String>().to_uppercase()
 }
 
-fn file_name(text: &str) -> String {
+/// Returns `text` as part of a file's name.
+pub fn file_name(text: &str) -> String {
     text.chars().map(|letter| if letter.is_alphanumeric() || letter == '-' { letter } else { '-' }).collect()
 }

@@ -9,7 +9,7 @@ use crate::journal::{Appended, Draft, Entry, Fault, Hash, Journal, SHELF, Sqlite
 use crate::procedure::apply::apply_record;
 use crate::procedure::{Event, Record, Repair, replay};
 use crate::register::{Register, Row};
-use crate::shelf::{ShelfEvent, ShelfRecord, ShelfState};
+use crate::shelf::{Person, ShelfEvent, ShelfRecord, ShelfState};
 use crate::view;
 
 /// The journal with a memory of what it says. The memory is only ever a copy: heads that moved throw it away.
@@ -35,10 +35,30 @@ impl Store {
         std::fs::create_dir_all(folder).map_err(|problem| Fault::Io { what: problem.to_string() })?;
         let journal = Sqlite::open(&folder.join("journal.sqlite"))?;
         let mut store = Self { folder: folder.to_owned(), journal, shelf: None, repairs: HashMap::new() };
-        if !store.journal.unlisted()?.is_empty() {
-            store.rebuild()?;
+        match store.list_all() {
+            // What can still be read of it is shown and exported.
+            Err(fault @ Fault::Corrupt { .. }) => store.journal.close_to_writing(fault),
+            outcome => outcome?,
         }
         Ok(store)
+    }
+
+    fn list_all(&mut self) -> Result<(), Fault> {
+        if self.journal.writable().is_ok() && !self.journal.unlisted()?.is_empty() {
+            self.rebuild()?;
+        }
+        Ok(())
+    }
+
+    /// Returns the people of the shelf. Where the shelf is broken there are none, and the folder is only read.
+    pub fn people(&mut self) -> Result<Vec<Person>, Fault> {
+        match self.shelf() {
+            Err(fault @ (Fault::Damaged(_) | Fault::Corrupt { .. })) => {
+                self.journal.close_to_writing(fault);
+                Ok(vec![])
+            }
+            shelf => Ok(shelf?.documents.people.clone()),
+        }
     }
 
     /// Returns the shelf as it stands.
@@ -152,7 +172,8 @@ impl Store {
             // A repair whose chain is broken stays in the journal as it is, and in the lists, so that nobody misses it.
             rows.push(match self.replayed(&id) {
                 Ok(Some(repair)) => view::row(&repair),
-                Ok(None) | Err(_) => view::damaged_row(&id),
+                Ok(None) | Err(Fault::Damaged(_) | Fault::Newer { .. }) => view::damaged_row(&id),
+                Err(other) => return Err(other),
             });
         }
         self.journal.replace_all(&rows)?;

@@ -15,10 +15,19 @@ pub enum Fault {
     Locked,
     #[error("The journal can only be read here. Nothing of this was written. Use the original folder to record.")]
     ReadOnly,
+    #[error(
+        "This user may not read {path}. It was left as it is, and what is in it is safe. Ask the owner of the folder for permission to read and write it."
+    )]
+    NoPermission { path: String },
+    /// The write-ahead log can only be read where its index can be written.
+    #[error(
+        "The last entries stand in {path}-wal, which can't be read where nothing can be written. Both files were left as they are, and what is in them is safe. Copy the whole folder to a disk that can be written, and open the copy."
+    )]
+    LogApart { path: String },
     #[error("{path} is not a Mendline journal. It was left as it is. Choose another data folder.")]
     NotADatabase { path: String },
     #[error(
-        "The journal file itself is damaged ({what}). It was left as it is. Copy the whole data folder before anything else, then restore a backup or a bundle."
+        "The journal file itself is damaged ({what}). It was left as it is, and nothing more is written to it. Copy the whole data folder before anything else, export the records that can still be read, then restore a backup."
     )]
     Corrupt { what: String },
     /// A stored chain is broken. That repair can be read as stored and exported, but takes no more entries.
@@ -52,6 +61,8 @@ impl Fault {
             Self::DiskFull => "disk_full",
             Self::Locked => "locked",
             Self::ReadOnly => "read_only",
+            Self::NoPermission { .. } => "no_permission",
+            Self::LogApart { .. } => "log_apart",
             Self::NotADatabase { .. } => "not_a_database",
             Self::Corrupt { .. } => "corrupt",
             Self::Damaged(_) => "damaged",

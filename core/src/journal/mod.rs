@@ -10,6 +10,7 @@ mod fault;
 mod link;
 mod memory;
 mod plan;
+mod reading;
 pub(crate) mod schema;
 mod sqlite;
 

@@ -4,10 +4,10 @@ use std::path::Path;
 use std::time::Duration;
 
 use rusqlite::config::DbConfig;
-use rusqlite::{Connection, ErrorCode, OpenFlags, OptionalExtension, TransactionBehavior, params};
+use rusqlite::{Connection, ErrorCode, OpenFlags, OptionalExtension, Row, TransactionBehavior, params};
 
 use super::plan::plan;
-use super::{Appended, Damage, Entry, Fault, Flaw, Hash, Journal, SHELF, Write, broken_chains, schema};
+use super::{Appended, Damage, Entry, Fault, Flaw, Hash, Journal, SHELF, Write, broken_chains, reading, schema};
 use crate::register::store;
 
 /// How long a write waits for another program's write.
@@ -20,6 +20,16 @@ const PAUSE: Duration = Duration::from_millis(20);
 #[derive(Debug)]
 pub struct Sqlite {
     connection: Connection,
+    /// Why nothing more is written, if so.
+    closed: Option<Fault>,
+}
+
+/// Which forms of the file are taken.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Forms {
+    Known,
+    /// Also a newer one, or an older one that can't be brought up: the entries are read as they are stored.
+    Any,
 }
 
 impl Sqlite {
@@ -28,20 +38,32 @@ impl Sqlite {
     /// A file that can't be written opens for reading: then every append is refused with `ReadOnly`.
     ///
     /// Errors: `NotADatabase` for another program's file; `Newer` for a newer form; both leave the file as it is.
-    /// `Locked`, `Corrupt`, `DiskFull`, `Io` as the disk has it.
+    /// `Locked`, `Corrupt`, `DiskFull`, `Io` as the disk has it; those of [`Self::open_for_reading`].
     pub fn open(path: &Path) -> Result<Self, Fault> {
         let flags = OpenFlags::SQLITE_OPEN_READ_WRITE | OpenFlags::SQLITE_OPEN_CREATE;
-        Self::start(path, flags)
+        match Self::start(path, flags, Forms::Known) {
+            Err(Fault::Io { .. } | Fault::ReadOnly) if path.is_file() => Self::open_for_reading(path),
+            outcome => outcome,
+        }
     }
 
-    /// Opens an existing journal for reading only.
+    /// Opens an existing journal for reading only, also where nothing beside it can be written.
     ///
-    /// Errors: as `open`; `Io` if there is none; `ReadOnly` if its form is older and would have to be brought up.
+    /// Errors: as `open`; `Io` if there is none; `ReadOnly` if its form is older and would have to be brought up;
+    /// `NoPermission`; `LogApart` if its last entries can't be reached.
     pub fn open_for_reading(path: &Path) -> Result<Self, Fault> {
-        Self::start(path, OpenFlags::SQLITE_OPEN_READ_ONLY)
+        reading::open(path, Forms::Known)
     }
 
-    fn start(path: &Path, flags: OpenFlags) -> Result<Self, Fault> {
+    /// Opens an existing journal for reading its entries only, whichever form of Mendline's it has.
+    ///
+    /// Errors: as [`Self::open_for_reading`], but for `Newer` and an older form.
+    pub fn open_as_stored(path: &Path) -> Result<Self, Fault> {
+        reading::open(path, Forms::Any)
+    }
+
+    /// Opens `path`, which `flags` may make a URI.
+    pub(super) fn start(path: &Path, flags: OpenFlags, forms: Forms) -> Result<Self, Fault> {
         let name = path.display().to_string();
         let not_ours = |fault| match fault {
             Fault::NotADatabase { .. } => Fault::NotADatabase { path: name.clone() },
@@ -50,15 +72,35 @@ impl Sqlite {
         let mut connection = Connection::open_with_flags(path, flags | OpenFlags::SQLITE_OPEN_NO_MUTEX)?;
         connection.busy_timeout(PATIENCE)?;
         connection.set_db_config(DbConfig::SQLITE_DBCONFIG_DEFENSIVE, true)?;
-        let form = schema::form_at_once(&connection, &name).map_err(not_ours)?;
+        let form = match schema::form_at_once(&connection, &name).map_err(not_ours) {
+            Err(Fault::Newer { found, .. }) if forms == Forms::Any => found,
+            form => form?,
+        };
         prepare(&connection)?;
-        if !connection.is_readonly("main")? {
+        let only_read = connection.is_readonly("main")?;
+        if !only_read {
             write_ahead(&connection)?;
             schema::bring_up(&mut connection, &name)?;
-        } else if form != schema::KNOWN {
+        } else if form != schema::KNOWN && forms == Forms::Known {
             return Err(Fault::ReadOnly);
         }
-        Ok(Self { connection })
+        Ok(Self { connection, closed: only_read.then_some(Fault::ReadOnly) })
+    }
+
+    /// Errors: why nothing is written to this file.
+    pub fn writable(&self) -> Result<(), Fault> {
+        self.closed.clone().map_or(Ok(()), Err)
+    }
+
+    /// Writes nothing more: from now on every write is refused with `why`, the first that was given.
+    pub fn close_to_writing(&mut self, why: Fault) {
+        self.closed.get_or_insert(why);
+    }
+
+    /// Says whether any repair has an entry with this hash.
+    pub fn has(&self, hash: Hash) -> Result<bool, Fault> {
+        let sql = "SELECT 1 FROM journal WHERE hash = ?1";
+        Ok(self.connection.prepare_cached(sql)?.exists([hash.as_bytes()])?)
     }
 
     pub(crate) fn connection(&self) -> &Connection {
@@ -111,6 +153,7 @@ impl Journal for Sqlite {
     }
 
     fn append(&mut self, write: &Write) -> Result<Appended, Fault> {
+        self.writable()?;
         let transaction = self.connection.transaction_with_behavior(TransactionBehavior::Immediate)?;
         if let Some((hash, answer)) = answered(&transaction, write.request)? {
             let same = hash == write.request_hash;
@@ -169,15 +212,20 @@ fn stored(connection: &Connection, repair: &str) -> Result<Vec<Entry>, Fault> {
     let mut rows = statement.query([repair])?;
     let mut entries = Vec::new();
     while let Some(row) = rows.next()? {
-        let (device, seq, prev): (String, i64, Vec<u8>) = (row.get(0)?, row.get(1)?, row.get(2)?);
-        let seq = u64::try_from(seq).unwrap_or(0);
-        let (body, hash): (Vec<u8>, Vec<u8>) = (row.get(3)?, row.get(4)?);
-        let (Some(prev), Ok(hash)) = (hashes(&prev), hash.try_into().map(Hash::from_bytes)) else {
-            return Err(Fault::Damaged(Damage { repair: repair.to_owned(), device, seq, flaw: Flaw::Altered }));
-        };
-        entries.push(Entry { repair: repair.to_owned(), device, seq, prev, body, hash });
+        entries.push(entry(repair.to_owned(), row)?);
     }
     Ok(entries)
+}
+
+/// Reads device, number, links, body and hash from the first five columns.
+pub(super) fn entry(repair: String, row: &Row) -> Result<Entry, Fault> {
+    let (device, seq, prev): (String, i64, Vec<u8>) = (row.get(0)?, row.get(1)?, row.get(2)?);
+    let seq = u64::try_from(seq).unwrap_or(0);
+    let (body, hash): (Vec<u8>, Vec<u8>) = (row.get(3)?, row.get(4)?);
+    match (hashes(&prev), hash.try_into()) {
+        (Some(prev), Ok(hash)) => Ok(Entry { repair, device, seq, prev, body, hash: Hash::from_bytes(hash) }),
+        _ => Err(Fault::Damaged(Damage { repair, device, seq, flaw: Flaw::Altered })),
+    }
 }
 
 /// Returns the hashes that lie end to end in `bytes`, or `None` if the last is not whole.

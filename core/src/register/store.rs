@@ -101,6 +101,7 @@ impl Register for Sqlite {
     }
 
     fn replace_all(&mut self, rows: &[Row]) -> Result<(), Fault> {
+        self.writable()?;
         let transaction = self.connection_mut().transaction_with_behavior(TransactionBehavior::Immediate)?;
         remake_register(&transaction)?;
         rows.iter().try_for_each(|row| put(&transaction, row))?;

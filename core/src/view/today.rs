@@ -30,6 +30,9 @@ pub struct Today {
     pub crew: String,
     /// The name of who asks, if somebody is picked.
     pub who: Option<String>,
+    /// Why nothing can be recorded in this folder, in a sentence.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub closed: Option<String>,
 }
 
 #[derive(Clone, Debug, Serialize)]

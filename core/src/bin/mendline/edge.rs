@@ -2,6 +2,7 @@
 //!
 //! The window takes this file by `#[path]` too.
 
+use std::io::ErrorKind;
 use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::path::{Path, PathBuf};
 use std::sync::{Mutex, PoisonError};
@@ -22,8 +23,16 @@ impl Edge {
     ///
     /// Errors: a sentence that names the folder and what is wrong with it.
     pub fn open(folder: &Path) -> Result<Self, String> {
-        let app = App::open(folder).map_err(|fault| sentence(folder, &fault))?;
-        let ports = Ports::open(folder).map_err(|problem| sentence(folder, &problem))?;
+        let app = App::open(folder).map_err(|fault| sentence(folder, "can't be opened", &fault))?;
+        if let Some(fault) = app.closed() {
+            eprintln!("mendline: {}", sentence(folder, "is only read", &fault));
+        }
+        let ports = match (Ports::open(folder), app.closed()) {
+            // Where nothing is recorded, no entry asks for the device.
+            (Err(problem), Some(_)) if problem.kind() != ErrorKind::InvalidData => Ports::of_a_reader(),
+            (ports, _) => ports,
+        };
+        let ports = ports.map_err(|problem| sentence(folder, "can't be opened", &problem))?;
         Ok(Self { folder: folder.to_owned(), app: Mutex::new(app), ports })
     }
 
@@ -56,8 +65,8 @@ pub fn error(code: &str, says: &str) -> String {
     serde_json::json!({ "error": { "code": code, "says": says } }).to_string()
 }
 
-fn sentence(folder: &Path, problem: &dyn std::fmt::Display) -> String {
-    format!("The data folder {} can't be opened: {problem}", folder.display())
+fn sentence(folder: &Path, what: &str, problem: &dyn std::fmt::Display) -> String {
+    format!("The data folder {} {what}: {problem}", folder.display())
 }
 
 #[cfg(test)]

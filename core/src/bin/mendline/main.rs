@@ -3,9 +3,11 @@
 
 mod ask;
 mod assets;
+mod audit;
 mod check;
 mod demo;
 mod edge;
+mod export;
 mod http;
 mod inspection;
 mod ports;
@@ -47,6 +49,8 @@ enum Verb {
     /// Computes one check by its name, or lists all of them.
     Check(check::Args),
     Verify(verify::VerifyArgs),
+    Audit(audit::AuditArgs),
+    Export(export::ExportArgs),
     /// Makes the lists anew from the journal.
     ///
     /// Lists and search stand beside the journal and can be dropped; the journal itself is only read.
@@ -66,6 +70,8 @@ fn main() -> ExitCode {
         Verb::Ask { data } => ask::run(&data),
         Verb::Check(args) => return check::run(&args),
         Verb::Verify(args) => return verify::run(&args),
+        Verb::Audit(args) => return audit::run(&args),
+        Verb::Export(args) => return export::run(&args),
         Verb::Rebuild { data } => rebuild(&data),
         Verb::Inspection(args) => return inspection::run(&args),
     };

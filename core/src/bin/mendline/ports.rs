@@ -22,6 +22,13 @@ impl Ports {
         Ok(Self { device: device_id(&folder.join("device"))?, boot_id: boot_id()? })
     }
 
+    /// Returns the ports of a folder that is only read and can't keep a device's id.
+    ///
+    /// Errors: the system gives no random bytes.
+    pub fn of_a_reader() -> Result<Self> {
+        Ok(Self { device: hex(&random::<16>()?), boot_id: boot_id()? })
+    }
+
     /// Returns what the device senses at this moment, with fresh random bytes.
     ///
     /// Errors: the system gives no random bytes.
