@@ -153,3 +153,18 @@ fn a_photo_whose_original_is_gone_or_changed_says_so() {
     story.originals.remove(&first);
     assert_eq!(why(&story), "the original is not on this device");
 }
+
+#[test]
+fn a_marked_up_copy_names_the_photo_that_it_was_drawn_on() {
+    let mut last = String::new();
+    let story = mended().changed(|repair| {
+        let original = repair.photos[2].sha256.clone();
+        let copy = repair.photos.last_mut().unwrap();
+        copy.copy_of = Some(original);
+        copy.label = "Edge stands off".into();
+        last.clone_from(&copy.sha256);
+    });
+    let content = story.content().unwrap();
+    let copy = content.photos.iter().find(|photo| photo.original_sha256 == last).unwrap();
+    assert_eq!(copy.title, "Edge stands off (marked-up copy of photo 3)");
+}
