@@ -15,6 +15,8 @@ const WIDTH: f64 = 56.0;
 /// From the heading of a column to its first row.
 const FIRST: f64 = 4.6;
 const ROW: f64 = 3.5;
+/// Rows that keep each other company on a page.
+const LEAST: usize = 3;
 
 /// Sets the readings below the cursor; nothing where there are none.
 pub fn set(sheet: &mut Sheet) {
@@ -30,7 +32,7 @@ pub fn set(sheet: &mut Sheet) {
         count => format!("All {count} readings"),
     };
     let remark = remark(sheet, readings);
-    let keep = grid::LINE + FIRST + rows.min(3) as f64 * ROW;
+    let keep = grid::LINE + FIRST + rows.min(LEAST) as f64 * ROW;
     Heading { key: headings::READINGS, title: &title, remark: &remark, keep }.set(sheet);
     sheet.element(Role::Table, |sheet| blocks(sheet, readings));
 }
@@ -46,26 +48,25 @@ fn remark(sheet: &Sheet, readings: &[Reading]) -> String {
 /// Sets as many rows as the page holds, in three columns, page after page.
 fn blocks(sheet: &mut Sheet, readings: &[Reading]) {
     let mut rest = readings;
-    let mut first = true;
     while !rest.is_empty() {
         let wanted = rest.len().div_ceil(COLUMNS);
         let room = ((sheet.room() - grid::LINE - FIRST) / ROW + 1.0).floor().max(0.0) as usize;
-        let rows = wanted.min(room);
-        if rows < wanted.min(3) {
+        if room < wanted.min(LEAST) {
             sheet.new_page();
             continue;
         }
+        let rows = rows_here(wanted, room);
         sheet.y += grid::LINE;
         let top = sheet.y;
         let (now, later) = rest.split_at((rows * COLUMNS).min(rest.len()));
         for (column, block) in now.chunks(rows).enumerate() {
             let x = grid::LEFT + column as f64 * PITCH;
-            if first {
+            // One head for each page is read out; beside it the same words are decoration.
+            if column == 0 {
                 sheet.element(Role::Tr, |sheet| head(sheet, x, top));
             } else {
                 sheet.decorate(|sheet| head(sheet, x, top));
             }
-            first = false;
             for (row, reading) in block.iter().enumerate() {
                 sheet.element(Role::Tr, |sheet| set_row(sheet, reading, x, top + FIRST + row as f64 * ROW));
             }
@@ -73,6 +74,13 @@ fn blocks(sheet: &mut Sheet, readings: &[Reading]) {
         sheet.y = top + FIRST + (rows as f64 - 1.0) * ROW + 1.6;
         rest = later;
     }
+}
+
+/// Returns how many of the wanted rows this page takes, so that the next doesn't begin with one or two.
+fn rows_here(wanted: usize, room: usize) -> usize {
+    let rows = wanted.min(room);
+    let left = wanted - rows;
+    if (1..LEAST).contains(&left) { rows.min(wanted.saturating_sub(LEAST).max(LEAST)) } else { rows }
 }
 
 fn head(sheet: &mut Sheet, x: f64, y: f64) {
