@@ -1,6 +1,7 @@
 // The only transport. In the window the core is one call away, in a browser it is behind POST /ask on this machine.
 
 const tauri = () => globalThis.__TAURI__;
+const onPhone = () => Boolean(tauri()) && /Android|iPhone|iPad/.test(navigator.userAgent);
 
 /** The core did not answer: nothing is known about what became of the request. The same id may be sent again. */
 export class Unreachable extends Error {}
@@ -47,7 +48,7 @@ function takeToken() {
  * for each fix, `failed(why)` with "refused" or "unavailable".
  */
 export function watchPosition(found, failed) {
-  if (tauri() && /Android|iPhone|iPad/.test(navigator.userAgent)) return watchReceiver(found, failed);
+  if (onPhone()) return watchReceiver(found, failed);
   if (!navigator.geolocation) { failed("unavailable"); return () => {}; }
   const options = { enableHighAccuracy: true, maximumAge: 60_000, timeout: 60_000 };
   const id = navigator.geolocation.watchPosition(
@@ -80,4 +81,15 @@ export async function saveBytes(name, bytes) {
   if (!path) return false;
   await invoke("plugin:fs|write_file", bytes, { headers: { path: encodeURIComponent(path), options: "{}" } });
   return true;
+}
+
+/** Returns { ring(notices), cancel(ids) }: the phone's own clock, which rings while the program sleeps. Nothing where there is none. */
+export function phoneClock() {
+  if (!onPhone()) return undefined;
+  const { invoke } = tauri().core;
+  const at = (ms) => ({ at: { date: new Date(ms).toISOString(), repeating: false, allowWhileIdle: true } });
+  return {
+    ring: (notices) => notices.forEach(({ id, title, body, at_ms: ms }) => invoke("plugin:notification|notify", { options: { id, title, body, schedule: at(ms) } }).catch(() => {})),
+    cancel: (ids) => { invoke("plugin:notification|cancel", { notifications: ids }).catch(() => {}); },
+  };
 }

@@ -1,6 +1,6 @@
 // Start, route, one submit listener, one click listener. The only file that touches the document outside a screen.
 
-import { ask, watchPosition } from "./bridge.js";
+import { ask, phoneClock, watchPosition } from "./bridge.js";
 import { createAnnouncer } from "./device/announce.js";
 import { createBattery } from "./device/battery.js";
 import { createCues } from "./device/cue.js";
@@ -15,12 +15,13 @@ import { patch } from "./patch.js";
 import { banner } from "./parts/banner.js";
 import { html } from "./html.js";
 import { filled, words } from "./label.js";
-import { createReminders } from "./reminders.js";
+import { createReminders, runs } from "./reminders.js";
 import { route } from "./route.js";
 import { SCREENS } from "./screens.js";
 import { createStore } from "./store.js";
 import { say } from "./text/say.js";
 import { listenForSteps } from "./touch/entry.js";
+import { listenForGhosts } from "./touch/ghost.js";
 import { listenForHolds } from "./touch/hold.js";
 import { listenForPads } from "./touch/pad.js";
 
@@ -36,8 +37,9 @@ const cues = createCues(window);
 const light = createLight(document.documentElement, localStorage);
 const wake = createWake(document, navigator);
 const battery = createBattery(navigator);
-const notices = createNotices(window, document);
+const notices = createNotices(window, document, phoneClock());
 const reminders = createReminders({ play: cues.play, speak: (says) => cues.speak(says), notice: (says) => notices.give(say("app.name"), says) });
+const ghosts = listenForGhosts(root, { later, stop: clearTimeout.bind(window) });
 const person = () => localStorage.getItem("mendline.person");
 const position = createPosition({ watch: watchPosition, clock: () => Date.now() });
 
@@ -62,11 +64,13 @@ function show() {
   const { answer, refusal, problems, error } = store.state;
   const view = { ...answer, params, now: store.now(), light: light.now(), person: person(), drafts: store.drafts(), refusal, problems, error, came, chosen: chosen.now() };
   reminders.take(answer);
+  if (answer) wake.keep(runs(answer));
   const { title, body } = drawnOf(shown, view);
   // A screen of a repair says itself what was refused, beside the way out.
   patch(root, html`${banner(tells ? { ...store.state, refusal: null } : store.state)}${body}`);
   document.title = `${title} · ${say("app.name")}`;
   fetchPhotos();
+  ghosts.shown();
   if (ready && arriving) arrived();
   focusNew();
 }
@@ -107,7 +111,6 @@ function arrive() {
   store.go(next, before?.name === next.name && before.params.id === next.params.id && next.name === "repair");
   const { live = false } = SCREENS[store.state.route.name];
   position.follow(live);
-  wake.keep(live);
   look();
 }
 
@@ -301,18 +304,31 @@ listenForHolds(root, {
 
 // Clocks run on the core's moment. When this device's clocks disagree, it slept or was set: the core is asked again.
 setInterval(() => {
-  const second = Math.floor((store.now()?.at_ms ?? Date.now()) / 1000);
-  if (store.now()) reminders.tick(store.now().at_ms);
-  if (second === drawn.second || document.visibilityState !== "visible") return;
+  const now = store.now();
+  if (now) reminders.tick(now.at_ms);
+  const second = Math.floor((now?.at_ms ?? Date.now()) / 1000);
+  if (second === drawn.second) return;
   const jump = Math.abs(Date.now() - drawn.wall - (monotonic() - drawn.since));
   drawn = { ...drawn, second, wall: Date.now(), since: monotonic() };
+  const seen = document.visibilityState === "visible";
   const wait = store.state.unreachable ? SILENT_AGAIN_MS : SCREENS[store.state.route.name].live ? LOOK_AGAIN_MS : Infinity;
-  if (jump > 1500 || monotonic() - drawn.looked > wait) look();
-  store.redraw();
+  if (jump > 1500 || (seen && monotonic() - drawn.looked > wait)) look();
+  if (seen) store.redraw();
 }, 200);
 
-document.addEventListener("visibilitychange", () => { if (document.visibilityState === "visible") { look(); store.flush(); } });
+document.addEventListener("visibilitychange", () => {
+  const now = store.now();
+  if (document.visibilityState === "visible") { notices.wake(); look(); store.flush(); }
+  else if (now) notices.sleep(say("app.name"), reminders.coming(now.at_ms), Date.now() - now.at_ms);
+});
+
+// A device is silent until somebody has touched the page.
+for (const touch of ["pointerdown", "keydown"]) root.addEventListener(touch, () => cues.ready(), { once: true });
+
 store.subscribe(show);
 addEventListener("hashchange", arrive);
 arrive();
 store.flush();
+// Wherever the program begins, it knows the clocks that run.
+if (!SCREENS[store.state.route.name].live) store.ask({ do: "today" }).then((answer) => reminders.take(answer?.ok));
+notices.wake();

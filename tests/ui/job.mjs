@@ -54,9 +54,13 @@ export async function wholeJob(hands, inspection, photo) {
 const heading = (hands, text) => hands.until(async () => (await hands.text("h1")) === text, `the heading ${text}`);
 const label = (hands) => hands.run(`return document.querySelector(".deck > .act b")?.textContent.trim() ?? ""`);
 
+// What has just appeared takes no touch.
+const settled = (hands) => hands.until(() => hands.run(`return document.querySelector("[data-fresh]") === null`), "the screen takes a touch");
+async function tap(hands) { await settled(hands); await hands.click(".deck > .act"); }
+
 async function act(hands, text, once = true) {
   await hands.until(async () => (await label(hands)).includes(text), `the act ${text}`);
-  await hands.click(".deck > .act");
+  await tap(hands);
   if (once) await hands.until(async () => (await label(hands)) !== text, `${text} was recorded`);
 }
 
@@ -83,7 +87,7 @@ async function stage(hands, name, photo) {
     const what = await open(hands);
     if (what === "photo") await take(hands, photo);
     else if (what === "task") await answer(hands);
-    else { await hands.click(".deck > .act"); return; }
+    else { await tap(hands); return; }
   }
   assert.fail(`${name} never ends`);
 }
@@ -96,7 +100,7 @@ const open = (hands) => hands.until(() => hands.run(`const act = document.queryS
 
 async function take(hands, photo) {
   const before = await label(hands);
-  await hands.click(".deck > .act");
+  await tap(hands);
   await heading(hands, "Photo");
   const kept = await hands.text(".lead");
   await hands.file("#photo-file", photo);
@@ -108,7 +112,7 @@ async function take(hands, photo) {
 async function answer(hands) {
   const task = await hands.run(`return document.querySelector(".deck > .act").getAttribute("form")`);
   await fields(hands, task);
-  await hands.click(".deck > .act");
+  await tap(hands);
   await hands.until(async () => (await hands.run(`return document.querySelector(".deck > .act")?.getAttribute("form")`)) !== task, `${task} was recorded; the screen says: ${await hands.text("body").then((text) => text.slice(0, 300))}`);
 }
 
@@ -163,7 +167,7 @@ async function verification(hands, photo) {
 
 // What was left while the resin ran: all of it on one screen, recorded by one act.
 async function fill(hands) {
-  await hands.click(".deck > .act");
+  await tap(hands);
   await heading(hands, "Fill in now");
   const forms = await hands.run(`return [...document.querySelectorAll("form[id^=task-]")].map((form) => form.id)`);
   for (const form of forms) await fields(hands, form);
@@ -172,13 +176,13 @@ async function fill(hands) {
 }
 
 async function rest(hands) {
-  await hands.click(".deck > .act");
+  await tap(hands);
   await heading(hands, "Where it came to rest");
   await act(hands, "Record where it rests");
 }
 
 async function lateral(hands) {
-  await hands.click(".deck > .act");
+  await tap(hands);
   await heading(hands, "Open the lateral");
   await hands.clickText(".pair label", "Yes");
   await act(hands, "Record the opening");

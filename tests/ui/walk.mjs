@@ -56,7 +56,7 @@ export class Walk {
     return this;
   }
 
-  report(happening, minutesAgo = 0) { return this.tell({ command: "report", happening, ...(minutesAgo > 0 && { ago_ms: minutesAgo * 60_000 }) }); }
+  report(happening, minutesAgo = 0) { return this.tell({ command: "report", happening, ...(minutesAgo > 0 && { ago_ms: Math.round(minutesAgo * 60_000) }) }); }
 
   goOn() { return this.tell({ command: "go_on" }); }
 

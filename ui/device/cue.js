@@ -12,11 +12,16 @@ const CUES = {
 export function createCues(scope) {
   let context = null;
 
-  function play(tones) {
+  function awake() {
     const Audio = scope.AudioContext ?? scope.webkitAudioContext;
     if (!Audio) return false;
     context ??= new Audio();
     context.resume?.();
+    return true;
+  }
+
+  function play(tones) {
+    if (!awake()) return false;
     let at = context.currentTime;
     for (const [hertz, seconds] of tones) {
       if (hertz > 0) tone(hertz, at, seconds);
@@ -40,12 +45,17 @@ export function createCues(scope) {
     source.stop(at + seconds);
   }
 
+  // Before the first touch a page may not, and would only be told off for trying.
+  const shake = (pattern) => (scope.navigator.userActivation?.hasBeenActive === false ? false : scope.navigator.vibrate?.(pattern) ?? false);
+
   return {
+    /** Wakes the sound from within a touch: before one a page may make none. Returns whether there is any. */
+    ready() { try { return awake(); } catch { return false; } },
     /** Plays a cue: tap, done, warn or alarm. Returns what the device could do: { sound, buzz }. */
     play(name) {
       const { tones, buzz } = CUES[name];
       try {
-        return { sound: play(tones), buzz: scope.navigator.vibrate?.(buzz) ?? false };
+        return { sound: play(tones), buzz: shake(buzz) };
       } catch {
         return { sound: false, buzz: false };
       }

@@ -19,6 +19,7 @@ export function createWake(document, navigator) {
   document.addEventListener("visibilitychange", take);
   return {
     keep(on) {
+      if (on === wanted) return;
       wanted = on;
       if (on) take();
       else lock?.release();

@@ -14,6 +14,7 @@ const SHAPES = {
   note: '<path d="M4 20V4H20V14L14 20ZM8 9H16M8 13H12"/>',
   ago: '<circle cx="12" cy="12" r="9"/><path d="M12 6V12L16 15"/>',
   hold: '<circle cx="12" cy="12" r="3"/><circle cx="12" cy="12" r="9"/>',
+  warn: '<path d="M12 3L22 21H2ZM12 10V15M12 17V19"/>',
   minus: '<path d="M5 12H19"/>',
   plus: '<path d="M5 12H19M12 5V19"/>',
   rehearsal: '<circle cx="12" cy="12" r="9" stroke-dasharray="3.2 2.46"/>',

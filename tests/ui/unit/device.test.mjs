@@ -5,6 +5,7 @@ import { createCues } from "../../../ui/device/cue.js";
 import { createLight } from "../../../ui/device/light.js";
 import { createAnnouncer } from "../../../ui/device/announce.js";
 import { createBattery } from "../../../ui/device/battery.js";
+import { createNotices } from "../../../ui/device/notice.js";
 import { createWake } from "../../../ui/device/wake.js";
 
 function watched() {
@@ -112,4 +113,51 @@ test("the screen is kept lit while wanted, and taken up again when the page come
   wake.keep(false);
   assert.equal(locks[1].released, true);
   createWake(page, {}).keep(true);
+});
+
+/** A page that is or is not in front, with notices that are kept. */
+function noticed({ permission = "granted", seen = "hidden", focus = false } = {}) {
+  const given = [];
+  class Notification { constructor(title, { body }) { given.push(`${title}: ${body}`); } }
+  Object.assign(Notification, { permission, asked: 0, requestPermission: async () => { Notification.asked += 1; } });
+  return { given, Notification, page: { visibilityState: seen, hasFocus: () => focus } };
+}
+
+test("a notice is given only when nobody looks and it is allowed", () => {
+  for (const [state, n] of [[{}, 1], [{ seen: "visible", focus: false }, 1], [{ seen: "visible", focus: true }, 0], [{ permission: "denied" }, 0], [{ permission: "default" }, 0]]) {
+    const { given, Notification, page } = noticed(state);
+    assert.equal(createNotices({ Notification }, page).give("Mendline", "Reading is due."), n === 1);
+    assert.equal(given.length, n, JSON.stringify(state));
+  }
+  assert.equal(createNotices({}, { visibilityState: "hidden" }).give("Mendline", "no notices here"), false);
+});
+
+test("the permission is asked for once, and a refusal is kept", () => {
+  for (const [permission, times] of [["default", 1], ["granted", 0], ["denied", 0]]) {
+    const { Notification, page } = noticed({ permission });
+    createNotices({ Notification }, page).allow();
+    assert.equal(Notification.asked, times);
+  }
+});
+
+test("a phone rings by its own clock while the program sleeps, and is silenced when somebody looks again", () => {
+  const rung = [];
+  const cancelled = [];
+  const { given, Notification, page } = noticed();
+  const notices = createNotices({ Notification }, page, { ring: (all) => rung.push(...all), cancel: (ids) => cancelled.push(...ids) });
+  notices.sleep("Mendline", Array.from({ length: 50 }, (_, i) => ({ at_ms: 1_000 * i, says: `no. ${i}` })), 500);
+  assert.equal(rung.length, 32);
+  assert.deepEqual(rung[1], { id: 7001, title: "Mendline", body: "no. 1", at_ms: 1_500 });
+  notices.wake();
+  assert.deepEqual(cancelled, rung.map(({ id }) => id));
+  assert.equal(notices.give("Mendline", "said twice?"), false);
+  assert.deepEqual(given, []);
+});
+
+test("the sound is woken by a touch, and where there is none that is no error", () => {
+  let resumed = 0;
+  class AudioContext { resume() { resumed += 1; } }
+  assert.equal(createCues({ navigator: {}, AudioContext }).ready(), true);
+  assert.equal(resumed, 1);
+  assert.equal(createCues({ navigator: {} }).ready(), false);
 });

@@ -5,6 +5,7 @@ import { sound, values, words } from "./kit.mjs";
 import { mast } from "../../../ui/parts/mast.js";
 import { page } from "../../../ui/parts/page.js";
 import { STAGES, stages } from "../../../ui/parts/stages.js";
+import { warned } from "../../../ui/parts/warned.js";
 import { others } from "../../../ui/parts/others.js";
 import { clock } from "../../../ui/parts/clock.js";
 import { count } from "../../../ui/parts/count.js";
@@ -59,10 +60,19 @@ test("stages: ten, exactly one is now, and the label names it", () => {
 
 test("others: each clock by its manhole, the most pressing first; a late reading says so in a word", () => {
   const text = words(sound(others([{ repair: "R-05", manhole: "MH 118", due_ms: 160e3 }, { repair: "R-06", manhole: "MH 122", due_ms: -61e3 }])));
-  assert.equal(text, "Readings in MH 122 late 1:01 MH 118 2:40");
+  assert.equal(text, "MH 122 reading late 1:01 MH 118 reading 2:40");
   const many = [5, 4, 3, 2, 1].map((n) => ({ repair: `R-0${n}`, manhole: `MH ${n}`, due_ms: n * 60e3, holding: n > 1 }));
-  assert.equal(words(sound(others(many))), "Readings in MH 2 2:00 MH 3 3:00 Mixed, left MH 1 1:00 2 more");
+  assert.equal(words(sound(others(many))), "MH 1 mixed, 1:00 MH 2 reading 2:00 3 more");
   assert.equal(String(html`${others([])}`), "");
+});
+
+test("warned: each warning has its words, its mark and its class; a calm clock has none", () => {
+  assert.equal(sound(warned({ level: "calm", says: "", inside: html`x` })), '<div class="warned">x</div>');
+  for (const level of ["half", "ten", "five", "one", "over"]) {
+    const text = sound(warned({ level, says: `says ${level}`, inside: html`x` }));
+    assert.match(text, new RegExp(`class="warned is-${level}"`));
+    assert.match(text, new RegExp(`role="alert">.*<svg.*says ${level}`, "s"));
+  }
 });
 
 test("clock: minutes are large, below one minute seconds, from an hour on hours", () => {

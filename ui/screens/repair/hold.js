@@ -51,7 +51,9 @@ function next(view) {
   const { reading_due_ms: at_ms } = view.hold;
   if (at_ms === null) return { label: say("hold.next_in"), value: "–" };
   const due = at_ms - nowOf(view);
-  return { label: say("hold.next_in"), value: due < 0 ? say("others.late", { by: minSec(-due, "up") }) : minSec(due), then: say("hold.due", { at: at(view, at_ms) }) };
+  if (due >= 0) return { label: say("hold.next_in"), value: minSec(due), then: say("hold.due", { at: at(view, at_ms) }) };
+  const { gap_from_ms: gap } = view.hold;
+  return { label: say("hold.next_late"), late: true, value: minSec(-due, "up"), then: say(gap > nowOf(view) ? "hold.gap_soon" : "hold.gap_runs", { at: at(view, gap) }) };
 }
 
 const lastWater = ({ hold }) => hold.readings.findLast(({ upstream_um: um }) => um !== null);

@@ -8,11 +8,14 @@ import { conditions } from "../../parts/conditions.js";
 import { deck, usual } from "../../parts/deck.js";
 import { entry } from "../../parts/entry.js";
 import { hold } from "../../parts/hold.js";
+import { icon } from "../../parts/icon.js";
 import { note } from "../../parts/note.js";
 import { section } from "../../parts/section.js";
 import { tape } from "../../parts/tape.js";
+import { warned } from "../../parts/warned.js";
 import { way } from "../../parts/way.js";
 import { say } from "../../text/say.js";
+import { warningAt } from "../../warnings.js";
 import { lineOf } from "./drawn.js";
 import { agoLink, agoOf, at, computed, frame, nowOf, report, tell, to } from "./frame.js";
 
@@ -26,9 +29,9 @@ export function render(view) {
   const open = view.tasks.filter((task) => !task.answer && task.mandatory && ["wet_out", "placement", "inflation"].includes(task.stage)).length;
   return frame(view, {
     title: title(view),
-    main: html`${clock({ what: say("runs.left"), ms: left, note: say("runs.until", { at: at(view, runs.deadline_ms) }) })}${measure(view, left)}
+    main: html`${pressing(view, left)}
       <p class="by-what">${say("runs.latest")}</p>
-      <ol class="by">${["way_in", "inflate", "on_target"].map((name, i) => html`<li><b>${i + 1}</b> ${say(`runs.${name}`)} <strong>${at(view, runs[`${name}_ms`])}</strong></li>`)}</ol>
+      <ol class="by">${flags(view).map(flag)}</ol>
       ${runs.restarted && note({ text: say("runs.restarted") })}
       ${way({ label: say("runs.later"), note: say("runs.later_note", { n: open }), kind: "later", href: to(view, "fill") })}
       ${pressure(view)}${section({ id: "steps", title: say("runs.steps"), aside: say("runs.steps_note"), inside: conditions(steps(view, runs)) })}
@@ -36,6 +39,29 @@ export function render(view) {
     foot: deck({ more: usual({ repair: view.repair.id, ago: agoLink(view, "target_reached") }), act: targetAct(view) }),
   });
 }
+
+function pressing(view, left) {
+  const { clock: runs } = view;
+  const level = warningAt(runs, nowOf(view));
+  return warned({ level, says: say(`runs.${level}`), inside: html`${clock({ what: level === "calm" && say("runs.left"), ms: left, note: say("runs.until", { at: at(view, runs.deadline_ms) }) })}${measure(view, left)}` });
+}
+
+/** Returns what has to happen and by when: what was tapped is done, the first that was not is next, what is past its moment is late. */
+function flags(view) {
+  const { clock: runs } = view;
+  const done = [["way_in", runs.insertion_ms ?? runs.air_joined_ms], ["inflate", runs.air_joined_ms], ["on_target", null]];
+  const next = done.findIndex(([, ms]) => !ms);
+  return done.map(([name, ms], i) => {
+    const left = runs[`${name}_ms`] - nowOf(view);
+    if (ms) return { i, name, view, kind: "done", says: say("runs.done", { at: at(view, ms) }) };
+    if (left < 0) return { i, name, view, kind: "late", says: say("runs.late", { by: minSec(-left, "up") }) };
+    return { i, name, view, kind: i === next ? "next" : "", says: i === next && say("runs.in", { left: minSec(left) }) };
+  });
+}
+
+const MARKS = { done: "tick", late: "warn", next: "go" };
+
+const flag = ({ i, name, view, kind, says }) => html`<li class="is-${kind}"><b>${i + 1}</b> ${say(`runs.${name}`)} <strong>${at(view, view.clock[`${name}_ms`])}</strong>${says && html`<small>${icon(MARKS[kind])}${says}</small>`}</li>`;
 
 function measure(view, left) {
   const { clock: runs } = view;
