@@ -4,7 +4,7 @@
 export const FRESH_MS = 400;
 
 /** What a touch may set off: the one act, and whatever sends a request. */
-const ACTS = ".deck > .act, [data-request]";
+const ACTS = ".deck > .act, button:is([data-request], [type=submit])";
 
 /**
  * Listens for touches below `root`, in the stages of a repair. Returns { shown() }, to be called when the screen was drawn. A key or a screen reader's press has
