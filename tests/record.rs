@@ -160,13 +160,12 @@ fn the_record_fits_its_published_schema_and_a_spoiled_one_does_not() {
 fn the_schema_knows_every_event() {
     // Serde names all it knows when it is asked for one that it doesn't.
     let asked = serde_json::from_value::<Event>(json!({ "event": "?" })).unwrap_err().to_string();
-    let mut known: Vec<&str> = asked.split('`').skip(3).step_by(2).collect();
+    let known: Vec<&str> = asked.split('`').skip(3).step_by(2).collect();
     let schema = schema();
     let events = schema["$defs"]["event"]["oneOf"].as_array().unwrap();
-    let mut described: Vec<&str> =
+    let described: Vec<&str> =
         events.iter().map(|event| event["properties"]["event"]["const"].as_str().unwrap()).collect();
-    known.sort_unstable();
-    described.sort_unstable();
     assert!(known.len() > 15);
-    assert_eq!(described, known);
+    let unknown: Vec<&str> = known.into_iter().filter(|event| !described.contains(event)).collect();
+    assert!(unknown.is_empty(), "docs/record.schema.json doesn't describe {unknown:?}");
 }
