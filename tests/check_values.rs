@@ -1,12 +1,13 @@
-//! Every case of the shared collection of check values that this project computes, run against the named checks.
+//! Every case of the shared collection of check values that this project computes, run through `mendline check`.
 //!
 //! The collection lies outside the repository; without it the test says so and passes. What the fixtures keep of it is
 //! tested without it.
 
 use std::collections::BTreeMap;
 use std::path::Path;
+use std::process::Command;
 
-use mendline_core::checks::named;
+use mendline_tests::mendline;
 use serde::Deserialize;
 use serde_json::{Value, json};
 
@@ -62,7 +63,7 @@ impl Case {
 
     /// Runs a check and compares: (published name, name of the result, divisor from pascal and the like).
     fn holds(&self, check: &str, fields: &Value, pairs: &[(&str, &str, f64)]) {
-        let found = named::run(check, fields).unwrap_or_else(|error| panic!("{}: {error}", self.id));
+        let found = checked(&self.id, check, fields);
         for (published, name, divisor) in pairs {
             let Some(expected) = self.expected.get(*published) else { continue };
             let Some(wanted) = expected.value.as_f64() else {
@@ -78,6 +79,13 @@ impl Case {
             assert!((found - wanted * scale).abs() <= tolerance, "{}: {name} {found}, {}", self.id, wanted * scale);
         }
     }
+}
+
+/// Returns what the built binary prints.
+fn checked(id: &str, check: &str, fields: &Value) -> Value {
+    let output = Command::new(mendline()).args(["check", check, &fields.to_string()]).output().unwrap();
+    assert!(output.status.success(), "{id}: {}", String::from_utf8_lossy(&output.stderr));
+    serde_json::from_slice(&output.stdout).unwrap()
 }
 
 /// Half of the last digit that was printed: a published value is not better than that.
@@ -169,8 +177,9 @@ fn run(case: &Case) -> bool {
         group if group.starts_with("2 ") => return tightness(case),
         group if group.starts_with("3 ") || group.starts_with("4 ") => return resin(case),
         "5 groundwater head" => {
-            let found = named::run("net-pressure", &json!({ "gauge_bar": 5, "groundwater_head_m": case.get("h") }));
-            let water = 500.0 - found.unwrap()["net_kpa"].as_f64().unwrap();
+            let fields = json!({ "gauge_bar": 5, "groundwater_head_m": case.get("h") });
+            let found = checked(&case.id, "net-pressure", &fields);
+            let water = 500.0 - found["net_kpa"].as_f64().unwrap();
             assert!((water - case.expected["p_kPa"].value.as_f64().unwrap()).abs() < 1e-5, "{}", case.id);
         }
         group if group.starts_with("5 packer gauge pressure") => {
@@ -277,7 +286,7 @@ fn resin(case: &Case) -> bool {
                 "activation_kelvin": case.get("Ea"), "reference_c": case.raw("T_ref"),
                 "segments": [[case.expected["t"].value, case.raw("T")]],
             });
-            let found = named::run("equivalent-age", &fields).unwrap()["minutes"].as_f64().unwrap();
+            let found = checked(&case.id, "equivalent-age", &fields)["minutes"].as_f64().unwrap();
             assert!((found - case.get("t_ref")).abs() < 0.001, "{}: {found}", case.id);
         }
         "4 equivalent age (C1074 form)" => {

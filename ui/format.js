@@ -20,17 +20,68 @@ export const UNITS = {
   min: { steps: 60e3, unit: "min", digits: 0 },
 };
 
+/** The same in US customary units (NIST SP 811, B.8): how many wire steps make one, and what is added for a shifted zero. */
+const CUSTOMARY = {
+  m: { per: 304_800, unit: "ft", digits: 2, step: 0.1 }, mm: { per: 25_400, unit: "in", digits: 2, step: 0.05 }, bar: { per: 6_894.757293168361, unit: "psi", digits: 1, step: 0.5 },
+  kg: { per: 453_592.37, unit: "lb", digits: 3, step: 0.01 }, g: { per: 28_349.523125, unit: "oz", digits: 1, step: 0.5 }, "°C": { per: 1e3 / 1.8, plus: -32e3 / 1.8, unit: "°F", digits: 1, step: 1 },
+};
+
+let customary = false;
+
+/** Sets the system of units in which values are shown and typed: "us" or "si". */
+export const useUnits = (name) => { customary = name === "us"; };
+
+/** Returns how a unit is shown now, { per, plus, unit, digits, step }, or nothing where it stays as it is. */
+export const shownAs = (unit) => (customary ? CUSTOMARY[unit] : undefined);
+
+const inShown = ({ per, plus = 0 }, steps) => (steps - plus) / per;
+
 /** Returns the bare figure of a wire quantity: `figure("m", 18_570_000)` is `18.57`. */
 export const figure = (unit, steps, digits = UNITS[unit].digits) => number(steps / UNITS[unit].steps, digits);
 
 /** Returns figure and unit: `quantity("bar", 121_000)` is `1.21 bar`. */
-export const quantity = (unit, steps, digits) => `${figure(unit, steps, digits)}${NB}${UNITS[unit].unit}`;
+export function quantity(unit, steps, digits) {
+  const other = shownAs(UNITS[unit].unit);
+  return other ? `${number(inShown(other, steps), other.digits)}${NB}${other.unit}` : `${figure(unit, steps, digits)}${NB}${UNITS[unit].unit}`;
+}
 
 /** Returns a figure without zeros at its end, for temperatures and limits: 17.5, 9. */
 export const trim = (unit, steps, most = 1) => String(Number((steps / UNITS[unit].steps).toFixed(most))).replace("-", "\u2212");
 
 /** Returns a range with its unit once: `1.10 – 1.40 bar`. */
-export const range = (unit, low, high, digits) => `${figure(unit, low, digits)}${NB}–${NB}${quantity(unit, high, digits)}`;
+export function range(unit, low, high, digits) {
+  const other = shownAs(UNITS[unit].unit);
+  return `${other ? number(inShown(other, low), other.digits) : figure(unit, low, digits)}${NB}–${NB}${quantity(unit, high, digits)}`;
+}
+
+/**
+ * Returns an entry of a wire quantity in the units that are shown now. A plain number in it is in the recorded unit; what was
+ * typed carries its unit and stays as it is. `shown` and `own` tell the form what nobody has touched.
+ */
+export function localEntry({ unit, steps, value, step, min, max, digits, start }) {
+  const other = shownAs(unit);
+  if (!other || ![1e6, 1e5, 1e3].includes(steps)) return { unit, steps, value: bare(value, unit), step, min, max, digits, start };
+  const turned = (of) => (of === undefined || of === null || of === "" ? of : Number(inShown(other, Number(of) * steps).toFixed(other.digits)));
+  const plain = typed(String(value ?? ""));
+  const shown = plain === null ? bare(value, other.unit) : inShown(other, plain * steps).toFixed(other.digits);
+  return { unit: other.unit, steps: other.per, plus: other.plus ?? 0, value: shown, own: plain === null ? undefined : Math.round(plain * steps), step: other.step, min: turned(min), max: turned(max), digits: other.digits, start: turned(start) };
+}
+
+/** Returns a figure that stands beside an entry: bare in the recorded unit, with its unit in any other. */
+export const beside = (unit, steps, digits) => (shownAs(UNITS[unit].unit) ? quantity(unit, steps) : figure(unit, steps, digits));
+
+/** Returns what was typed as a number in the recorded unit, or null: `inRecorded("bar", "17.4 psi")` is 1.1997. */
+export function inRecorded(unit, text) {
+  const { steps, unit: own } = UNITS[unit];
+  const other = CUSTOMARY[own];
+  const plain = typed(bare(text, other?.unit ?? own));
+  return plain === null || !other || !String(text).endsWith(` ${other.unit}`) ? typed(bare(text, own)) : (plain * other.per + (other.plus ?? 0)) / steps;
+}
+
+/** Returns between which gauge pressures, in pascals, a reading is likely; outside, a slip of the unit is asked about. */
+export const likelyGauge = ({ lower_pa: lower, upper_pa: upper }) => [Math.round(0.3 * lower), Math.round(2 * upper)];
+
+const bare = (value, unit) => { const text = String(value ?? ""); return text.endsWith(` ${unit}`) ? text.slice(0, -unit.length - 1) : text; };
 
 /** Returns whole seconds of a span. Down is right for time that is left, up for time that is gone: in nobody's favour. */
 const wholeSeconds = (ms, round) => (round === "up" ? Math.ceil(ms / 1000) : Math.floor(ms / 1000));

@@ -11,6 +11,8 @@ import { createPosition } from "./device/position.js";
 import { createWake } from "./device/wake.js";
 import { saveFile } from "./device/save.js";
 import { chosenFile, controlsOf, merged, readForm, tidied } from "./form.js";
+import { asTyped, hear } from "./heard.js";
+import { typed, useUnits } from "./format.js";
 import { patch } from "./patch.js";
 import { banner } from "./parts/banner.js";
 import { html } from "./html.js";
@@ -47,8 +49,14 @@ const store = createStore({
   ask, monotonic, later, wall: () => Date.now(),
   storage: localStorage,
   newId: () => crypto.randomUUID(),
-  facts: () => ({ person: person(), position: position.fact(), battery_pct: battery.percent() }),
+  facts: () => ({ person: person(), position: position.fact(), battery_pct: battery.percent(), ...(Object.keys(typing).length > 0 && { typed: typing }) }),
 });
+
+// Which units a person reads and types; what stands in the fields goes with the next request as it was typed.
+const unitsOf = () => localStorage.getItem(`mendline.units.${person()}`) ?? "si";
+let typing = {};
+const sure = {};
+useUnits(unitsOf());
 
 const fetchPhotos = createPhotos(root, async (sha256, px) => (await ask({ id: crypto.randomUUID(), request: { do: "photo", sha256, longest_px: px } })).ok);
 const chosen = createChosen();
@@ -62,7 +70,7 @@ function show() {
   const ready = !asks || store.state.answer !== null;
   const shown = ready ? screen : SCREENS.opening.screen;
   const { answer, refusal, problems, error } = store.state;
-  const view = { ...answer, params, now: store.now(), light: light.now(), person: person(), drafts: store.drafts(), refusal, problems, error, came, chosen: chosen.now() };
+  const view = { ...answer, params, now: store.now(), light: light.now(), person: person(), units: unitsOf(), drafts: store.drafts(), refusal, problems, error, came, chosen: chosen.now() };
   reminders.take(answer);
   if (answer) wake.keep(runs(answer));
   const { title, body } = drawnOf(shown, view);
@@ -154,14 +162,20 @@ function takeShown(ok) {
 }
 
 async function submit(form, { stay } = {}) {
-  const { fields, problems } = readForm(controlsOf(form));
+  const raw = controlsOf(form);
+  const heard = await hear(raw, store.ask, sure);
+  if (heard.problems.length > 0) return store.fault(heard.problems);
+  const { fields, problems } = readForm(heard.controls);
   if (problems.length > 0) return store.fault(problems);
   const whole = merged(JSON.parse(form.dataset.request), fields);
   const request = form.dataset.tidy ? tidied(whole) : whole;
   if (form.dataset.live) { asked[form.id] = fields; return look(); }
   const options = { then: form.dataset.then, form: form.id, stay };
   if (request.copy_of) return sendMarked(form, request);
-  if (!form.querySelector("input[type=file]")) return send(request, options);
+  typing = asTyped(raw);
+  const sent = form.querySelector("input[type=file]") ? null : send(request, options);
+  typing = {};
+  if (sent) return sent;
   const file = await chosenFile(form);
   if (!file) return store.fault([{ field: form.querySelector("input[type=file]").id, text: say(form.querySelector("[capture]") ? "problem.photo" : "problem.file") }]);
   if (request.do === "read_label") return readLabel(file.bytes, request.fills, form.dataset.then);
@@ -223,7 +237,8 @@ async function readLabel(bytes, { form, repair, called, names }, then) {
 
 function keepTyped(control) {
   if (control.name === "light") light.set(control.value);
-  else if (control.name === "person") localStorage.setItem("mendline.person", control.value);
+  else if (control.name === "person") { localStorage.setItem("mendline.person", control.value); useUnits(unitsOf()); }
+  else if (control.name === "units") { localStorage.setItem(`mendline.units.${person()}`, control.value); useUnits(control.value); }
   else if (control.form?.id && control.name && control.type !== "file" && control.type !== "password") store.type(control.form.id, control.name, valueOf(control));
   if (control.type === "file" && control.accept === "image/*") chosen.take(control);
   store.redraw();
@@ -237,9 +252,11 @@ const asked = {};
 let resting = null;
 function askAgain(form) {
   clearTimeout(resting?.timer);
-  const run = () => {
+  const run = async () => {
     resting = null;
-    const { fields, problems } = readForm(controlsOf(form));
+    const heard = await hear(controlsOf(form), store.ask, sure);
+    if (heard.problems.length > 0) return store.fault(heard.problems);
+    const { fields, problems } = readForm(heard.controls);
     if (problems.length > 0) return store.fault(problems);
     store.fault([]);
     asked[form.id] = fields;
@@ -256,6 +273,8 @@ async function askNow() {
 }
 
 function valueOf(control) {
+  // In other units than the recorded ones a number is kept with its unit, so that it means the same after a switch.
+  if (control.dataset.plus !== undefined && typed(control.value) !== null) return `${control.value} ${control.dataset.unit}`;
   if (control.type !== "checkbox") return control.value;
   return [...control.form.elements].filter((other) => other.name === control.name && other.checked).map(({ value }) => value);
 }
@@ -267,15 +286,27 @@ root.addEventListener("submit", (event) => {
 });
 
 root.addEventListener("click", (event) => {
-  const control = event.target.closest("[data-request], [data-opens], [data-jump], [data-sends], [data-print]");
+  const control = event.target.closest("[data-request], [data-opens], [data-jump], [data-sends], [data-print], [data-means]");
   if (!control || control.dataset.hold || control.nodeName === "FORM") return;
-  if (control.dataset.jump) { event.preventDefault(); jump(control.dataset.jump); }
+  if (control.dataset.means) meant(control.dataset);
+  else if (control.dataset.jump) { event.preventDefault(); jump(control.dataset.jump); }
   else if (control.dataset.print) print();
   else if (control.dataset.opens) document.getElementById(control.dataset.opens)?.showModal();
   else if (control.dataset.sends) submitAll(control.dataset.sends.split(" "));
   else if (resting !== null) askNow();
   else send(JSON.parse(control.dataset.request), { then: control.dataset.then });
 });
+
+// A field takes what was meant; the person sends it again.
+function meant({ means, value }) {
+  const input = document.getElementById(means);
+  if (!input) return;
+  sure[means] = value;
+  input.value = value;
+  keepTyped(input);
+  store.fault([]);
+  jump(means);
+}
 
 // In the middle of the screen, so that the deck does not lie on it.
 function jump(id) {

@@ -145,18 +145,22 @@ impl Unit {
         if !(steps.is_finite() && steps.abs() < 9e15) {
             return None;
         }
-        let steps = steps as i64;
-        Some(match kind {
-            Kind::Length => Measured::Length { um: Length::from_um(steps) },
-            Kind::Pressure => Measured::Pressure { pa: Pressure::from_pa(steps) },
-            Kind::Mass => Measured::Mass { mg: Mass::from_mg(steps) },
-            Kind::Temperature => Measured::Temperature { millicelsius: Temperature::from_millicelsius(steps) },
-            Kind::Span => Measured::Span { ms: Span::from_ms(steps) },
-        })
+        Some(Measured::of(*kind, steps as i64))
     }
 }
 
 impl Measured {
+    /// Returns the quantity of `steps` smallest steps.
+    pub fn of(kind: Kind, steps: i64) -> Self {
+        match kind {
+            Kind::Length => Self::Length { um: Length::from_um(steps) },
+            Kind::Pressure => Self::Pressure { pa: Pressure::from_pa(steps) },
+            Kind::Mass => Self::Mass { mg: Mass::from_mg(steps) },
+            Kind::Temperature => Self::Temperature { millicelsius: Temperature::from_millicelsius(steps) },
+            Kind::Span => Self::Span { ms: Span::from_ms(steps) },
+        }
+    }
+
     /// Returns what kind of quantity it is.
     pub fn kind(self) -> Kind {
         match self {
@@ -224,6 +228,51 @@ fn split(typed: &str) -> Result<(&str, &str), Unreadable> {
         |c: char| c.is_ascii_digit() || matches!(c, '.' | ',' | '+' | '-' | '−' | '/' | ' ' | '\u{a0}');
     let (digits, word) = text.split_at(text.find(|c| !part_of_number(c)).unwrap_or(text.len()));
     Ok((digits.trim(), word.trim()))
+}
+
+/// A field as it was filled in: what was typed, the unit that stands beside, and what would be plausible there.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Typed {
+    pub id: String,
+    pub typed: String,
+    pub beside: String,
+    /// Least and most that are plausible, in smallest steps; none where everything is.
+    #[serde(default)]
+    pub likely: Option<(i64, i64)>,
+}
+
+/// What was understood of a field. Nothing is taken as long as there is a problem or a question.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Heard {
+    pub id: String,
+    /// In the unit that stands beside the field.
+    pub value: Option<f64>,
+    pub problem: Option<String>,
+    /// The value is not plausible, and these would be: what to type instead.
+    pub meant: Vec<String>,
+}
+
+/// Returns what was understood of a typed field.
+///
+/// A value outside what is plausible is asked about where the same number in another unit would be plausible.
+/// Source: [`plain`], [`slip`].
+pub fn heard(field: &Typed) -> Heard {
+    let none = Heard { id: field.id.clone(), value: None, problem: None, meant: vec![] };
+    match plain(&field.typed, &field.beside) {
+        Err(why) => Heard { problem: Some(why.to_string()), ..none },
+        Ok(value) => Heard { value: Some(value), meant: meant(field), ..none },
+    }
+}
+
+fn meant(field: &Typed) -> Vec<String> {
+    let beside = ROWS.iter().find(|row| row.2.first() == Some(&field.beside.as_str())).map(|row| row.0);
+    let (Some(beside), Some((least, most))) = (beside, field.likely) else { return vec![] };
+    let Ok(entered) = read(&field.typed, beside) else { return vec![] };
+    let kind = beside.kind();
+    let asked = slip(&entered, Measured::of(kind, least), Measured::of(kind, most));
+    let digits = split(&field.typed).map_or("", |(digits, _)| digits);
+    asked.map_or_else(Vec::new, |slip| slip.meant.iter().map(|one| format!("{digits} {}", one.unit.word())).collect())
 }
 
 fn unit_of(word: &str, beside: Unit) -> Result<Unit, Unreadable> {
@@ -374,6 +423,20 @@ mod tests {
         let units: Vec<_> = slip.meant.iter().map(|entered| entered.unit).collect();
         assert_eq!(units, [Unit::Psi]);
         assert_eq!(slip.meant[0].measured, pascals(110_316));
+    }
+
+    #[test]
+    fn a_field_hears_its_unit_and_asks_about_a_slip() {
+        let field =
+            |typed: &str, likely| Typed { id: "gauge".into(), typed: typed.into(), beside: "bar".into(), likely };
+        let window = Some((33_000, 280_000));
+        let psi = heard(&field("17.4 psi", window));
+        assert!((psi.value.unwrap() - 1.199_69).abs() < 1e-5 && psi.meant.is_empty());
+        let slipped = heard(&field("16", window));
+        assert_eq!((slipped.value, slipped.meant), (Some(16.0), vec!["16 psi".to_owned()]));
+        assert_eq!(heard(&field("1.2", window)).meant, Vec::<String>::new());
+        assert_eq!(heard(&field("16", None)).meant, Vec::<String>::new());
+        assert!(heard(&field("16 mm", window)).problem.is_some());
     }
 
     #[test]

@@ -2,6 +2,8 @@
 //!
 //! Nothing in the core asks a clock, a receiver or a random source: what it may know stands here.
 
+use std::collections::BTreeMap;
+
 use serde::{Deserialize, Serialize};
 
 /// A moment as a device saw it: the wall clock with its offset, and the clock that has run since the device started.
@@ -84,6 +86,9 @@ pub struct Facts {
     /// Charge of the battery in per cent, if the platform tells.
     #[serde(default)]
     pub battery_pct: Option<u8>,
+    /// What was typed with a unit of its own, by the name of its field: `17.4 psi`. The events hold the same in SI.
+    #[serde(default, skip_serializing_if = "BTreeMap::is_empty")]
+    pub typed: BTreeMap<String, String>,
 }
 
 /// What only the edge can sense: the clocks, the device, something random.

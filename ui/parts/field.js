@@ -1,5 +1,6 @@
 // Fields of text: one line, several lines, a list to pick from, a file or a photo.
 
+import { localEntry } from "../format.js";
 import { attr, flag, html } from "../html.js";
 
 const problemOf = (id, problem) => problem && html`<span class="problem" id="${id}-problem">${problem}</span>`;
@@ -19,8 +20,11 @@ export const lines = ({ id, name = id, label, value = "", problem, rows = 4, as,
   <textarea id="${id}" name="${name}" rows="${rows}" ${attr("data-as", as)} ${need(needed)} ${linked(id, problem)}>${value}</textarea>${problemOf(id, problem)}</label>`;
 
 /** Returns a number with its unit beside it; `steps` is how many wire steps make one unit. */
-export const measure = ({ id, name = id, label, value = "", unit, steps = 1, problem, needed }) => html`<label class="field measure" for="${id}">${label}
-  <span class="with-unit"><input id="${id}" name="${name}" type="text" inputmode="decimal" value="${value}" autocomplete="off" data-as="number" data-steps="${steps}" ${need(needed)} ${linked(id, problem)}>${unit && html`<span class="unit">${unit}</span>`}</span>${problemOf(id, problem)}</label>`;
+export function measure({ id, name = id, label, problem, needed, ...given }) {
+  const { value, unit, steps, plus, own } = localEntry({ value: "", steps: 1, ...given });
+  return html`<label class="field measure" for="${id}">${label}
+  <span class="with-unit"><input id="${id}" name="${name}" type="text" inputmode="decimal" value="${value}" autocomplete="off" data-as="number" data-steps="${steps}" ${attr("data-unit", unit)} ${attr("data-plus", plus)} ${own !== undefined && html`data-shown="${value}" data-recorded="${own}"`} ${need(needed)} ${linked(id, problem)}>${unit && html`<span class="unit">${unit}</span>`}</span>${problemOf(id, problem)}</label>`;
+}
 
 /** Returns a list to pick one from. `options` are { value, label }. */
 export const picks = ({ id, name = id, label, value, options, problem, needed }) => html`<label class="field" for="${id}">${label}

@@ -3,10 +3,10 @@
 import { html } from "../html.js";
 import { say } from "../text/say.js";
 
-/** Returns the list of { field, text }, or nothing. It takes the focus when it appears. */
+/** Returns the list of { field, text, meant }, or nothing; `meant` are values of which one is taken instead. It takes the focus when it appears. */
 export const problemList = (problems = []) => problems.length > 0 && html`<section class="problems note" aria-labelledby="problems" tabindex="-1" data-focus>
   <h2 id="problems">${say("problems.title", { n: problems.length })}</h2>
-  <ul>${problems.map(({ field, text }) => html`<li>${field ? html`<a href="#${field}" data-jump="${field}">${text}</a>` : text}</li>`)}</ul></section>`;
+  <ul>${problems.map(({ field, text, meant }) => html`<li>${field ? html`<a href="#${field}" data-jump="${field}">${text}</a>` : text}${meant && html`<div class="pair">${meant.map((one) => html`<button type="button" data-means="${field}" data-value="${one}">${one}</button>`)}</div>`}</li>`)}</ul></section>`;
 
 /** Returns the problem of one field, or nothing. */
 export const problemOf = (problems = [], field) => problems.find((problem) => problem.field === field)?.text;

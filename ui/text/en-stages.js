@@ -169,7 +169,7 @@ export const stages = {
   "temperature.air_mc": "Air",
   "temperature.pipe_mc": "Pipe wall",
   "temperature.water_mc": "Water, if there is any",
-  "temperature.last": "last {n} °C",
+  "temperature.last": "last {n}",
   "go.title": "Go or no-go",
   "go.ask": "Measure all three now. The warmest decides.",
   "go.fresh": "They are good for {min} minutes.",

@@ -25,12 +25,14 @@ pub use response::{Answer, Problem};
 pub use told::{Flag, Told, ToldHold, ToldSignature};
 pub use verdict::{Finding, Look, Looked, Verdict, check_record};
 
+use std::collections::BTreeMap;
 use std::path::Path;
 
 use base64::Engine as _;
 use base64::engine::general_purpose::STANDARD;
 use serde_json::json;
 
+use crate::entry;
 use crate::facts::{Facts, Moment, Sensed};
 use crate::journal::{Fault, Hash, Journal};
 use crate::shelf::Person;
@@ -114,6 +116,7 @@ impl App {
             person: envelope.person,
             device: sensed.device.clone(),
             battery_pct: envelope.battery_pct,
+            typed: short(envelope.typed),
         };
         let hash = Hash::of(&bytes);
         let mut visit = Visit {
@@ -130,6 +133,11 @@ impl App {
             None => visit.carry_out(envelope.request),
         }
     }
+}
+
+/// Returns what was typed, as far as a person types.
+fn short(typed: BTreeMap<String, String>) -> BTreeMap<String, String> {
+    typed.into_iter().filter(|(name, text)| name.len() <= 100 && text.len() <= 40).take(40).collect()
 }
 
 fn now(moment: &Moment) -> serde_json::Value {
@@ -194,6 +202,7 @@ impl Visit<'_> {
             }
             Request::Rules => Ok(Answer::Rules { rules: crate::procedure::rules::TABLE.to_vec() }),
             Request::Check { name, input } => self.check(&name, &input),
+            Request::Read { entries } => Ok(Answer::Read { entries: entries.iter().map(entry::heard).collect() }),
             Request::Checks { repair, name, input } => self.checks(&repair, &name, input.as_ref()),
             Request::WorkOut { repair, name, input } => self.work_out(&repair, &name, &input),
             Request::Rebuild => Ok(Answer::Rebuilt { repairs: self.store.rebuild()? }),

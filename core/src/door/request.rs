@@ -1,8 +1,11 @@
 //! What can be asked of the core.
 
+use std::collections::BTreeMap;
+
 use serde::{Deserialize, Serialize};
 
 use super::by_hand::ByHand;
+use crate::entry::Typed;
 use crate::facts::Position;
 use crate::inspection::SameHour;
 use crate::procedure::Command;
@@ -22,6 +25,9 @@ pub struct Envelope {
     pub position: Position,
     #[serde(default)]
     pub battery_pct: Option<u8>,
+    /// What was typed with a unit of its own, by the name of its field; kept beside the events as it was typed.
+    #[serde(default)]
+    pub typed: BTreeMap<String, String>,
     /// How long the tap waited before it got through, in milliseconds: a report happened that long ago.
     #[serde(default)]
     pub waited_ms: u32,
@@ -178,6 +184,10 @@ pub enum Request {
     Check {
         name: String,
         input: serde_json::Value,
+    },
+    /// What was typed into fields, each in its own unit: its value, why it can't be read, or what may have been meant.
+    Read {
+        entries: Vec<Typed>,
     },
     /// Every check with its fields; for a repair, what of them is known already and what was worked out.
     ///

@@ -2,6 +2,7 @@
 
 use serde::Serialize;
 
+use crate::entry::Heard;
 use crate::journal::Fault;
 use crate::label::{self, Label};
 use crate::photos;
@@ -33,6 +34,7 @@ pub enum Answer {
     Rules { rules: Vec<Row> },
     Check { output: serde_json::Value },
     Checks(Box<ChecksView>),
+    Read { entries: Vec<Heard> },
     Rebuilt { repairs: usize },
 }
 

@@ -1,7 +1,7 @@
 // One reading: pressure, pipe wall, water, entered in gloves.
 
 import { html } from "../../html.js";
-import { number, quantity, trim, typed as read } from "../../format.js";
+import { beside, inRecorded, likelyGauge, number, quantity, trim } from "../../format.js";
 import { scale } from "../../drawings/scale.js";
 import { form } from "../../parts/action.js";
 import { act, deck, small } from "../../parts/deck.js";
@@ -31,7 +31,7 @@ export function render(view) {
     title: title(),
     main: form({
       id: FORM, then: to(view), kind: "stack", does: tell(view, { command: "report", ...(ago > 0 && { ago_ms: ago }), happening: { what: "reading", by: "hand", gauge: gaugeOf(view) } }),
-      inside: html`${valueOf(view, "gauge_pa", { needed: true })}${inside(view)}${valueOf(view, "pipe_mc")}${valueOf(view, "upstream_um")}${valueOf(view, "water_mc")}${gauges(view)}
+      inside: html`${valueOf(view, "gauge_pa", { needed: true, likely: likelyGauge(view.hold.window) })}${inside(view)}${valueOf(view, "pipe_mc")}${valueOf(view, "upstream_um")}${valueOf(view, "water_mc")}${gauges(view)}
         ${field({ id: "why", name: `${NAME}.why`, label: say("reading.why"), value: draft(view, "why") ?? "" })}`,
     }),
     foot: deck({ more: [small({ mark: "cross", label: say("stop.back_to", { stage: say("stage.hold").toLowerCase() }), href: to(view) }), small({ mark: "ago", label: say("deck.ago", { n: agoLink(view, "reading").min }), href: to(view, "ago/reading") })],
@@ -41,7 +41,8 @@ export function render(view) {
 
 const draft = (view, key) => view.drafts?.[FORM]?.[`${NAME}.${key}`];
 const last = (view, key) => view.hold.readings.findLast((reading) => reading[key] !== null && reading[key] !== undefined);
-const shown = (key, value) => number(value / VALUES[key].steps, VALUES[key].digits);
+const WIRE = { gauge_pa: "bar", pipe_mc: "celsius", upstream_um: "m", water_mc: "celsius" };
+const shown = (key, value) => beside(WIRE[key], value, VALUES[key].digits);
 
 // Empty until somebody reads it: the last value stands beside, and the first press of − or + begins there.
 function valueOf(view, key, more = {}) {
@@ -57,7 +58,7 @@ function valueOf(view, key, more = {}) {
 // Says before it is sent whether the pressure lies in the window; it is recorded either way.
 function inside(view) {
   const [low, high] = [view.hold.window.lower_pa, view.hold.window.upper_pa].map((pa) => pa / 1e5);
-  const value = read(draft(view, "gauge_pa") ?? "") ?? NaN;
+  const value = inRecorded("bar", draft(view, "gauge_pa") ?? "") ?? NaN;
   const [from, to_bar] = [Math.floor((low - 0.05) * 10) / 10, Math.ceil((high + 0.05) * 10) / 10];
   const range = `${number(low, 2)} – ${number(high, 2)}`;
   const verdict = Number.isNaN(value) ? "window" : value < low || value > high ? "outside" : "inside";
@@ -74,7 +75,7 @@ function gauges(view) {
 
 const UNITS = { gauge_pa: (v) => quantity("bar", v), pipe_mc: (v) => `${trim("celsius", v)} °C`, upstream_um: (v) => quantity("m", v), water_mc: (v) => `${trim("celsius", v)} °C` };
 
-const typedOf = (view) => Object.keys(UNITS).map((key) => [key, read(draft(view, key) ?? "")]).filter(([, value]) => value !== null);
+const typedOf = (view) => Object.keys(UNITS).map((key) => [key, inRecorded(WIRE[key], draft(view, key) ?? "")]).filter(([, value]) => value !== null);
 
 /** Returns in words what would be recorded: the values, and who reads them. */
 function says(view) {

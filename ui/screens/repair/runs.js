@@ -1,7 +1,7 @@
 // Resin is mixed. A clock that no one can miss, and one tap: target pressure. All else may follow.
 
 import { html } from "../../html.js";
-import { minSec, number, quantity, typed as read } from "../../format.js";
+import { beside, inRecorded, likelyGauge, minSec, number, quantity } from "../../format.js";
 import { form } from "../../parts/action.js";
 import { clock } from "../../parts/clock.js";
 import { conditions } from "../../parts/conditions.js";
@@ -84,8 +84,8 @@ export function pressure(view) {
     id: TARGET_FORM, then: to(view), kind: "section-gap",
     does: tell(view, { command: "report", ...(ago > 0 && { ago_ms: ago }), happening: { what: "target_reached" } }),
     inside: entry({
-      id: "target-gauge", name: GAUGE, label: say("runs.gauge"), unit: "bar", digits: 2, steps: 100_000, step: 0.01, min: 0, max: 20,
-      aside: say("runs.window", { low: number(window.lower_pa / 1e5, 2), high: number(window.upper_pa / 1e5, 2) }), value: gaugeOf(view),
+      id: "target-gauge", name: GAUGE, label: say("runs.gauge"), unit: "bar", digits: 2, steps: 100_000, step: 0.01, min: 0, max: 20, likely: likelyGauge(window),
+      aside: say("runs.window", { low: beside("bar", window.lower_pa, 2), high: beside("bar", window.upper_pa, 2) }), value: gaugeOf(view),
     }),
   });
 }
@@ -93,7 +93,7 @@ export function pressure(view) {
 /** Returns the held button that stops the clock. The form with the pressure must stand on the same screen. */
 export function targetAct(view, extra) {
   const ago = agoOf(view, "target_reached");
-  const bar = read(gaugeOf(view));
+  const bar = inRecorded("bar", gaugeOf(view));
   const value = bar === null ? "" : quantity("bar", bar * 1e5);
   return hold({
     label: ago > 0 ? say("runs.target_at", { at: at(view, nowOf(view) - ago) }) : say("runs.target"),

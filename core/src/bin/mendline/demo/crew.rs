@@ -78,6 +78,7 @@ impl Crew {
             person: Some(self.person.to_owned()),
             position: yard(),
             battery_pct: Some(88),
+            typed: Default::default(),
             waited_ms: 0,
             request,
         };

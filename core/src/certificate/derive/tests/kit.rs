@@ -99,6 +99,7 @@ impl Story {
             person: Some(self.person.clone()),
             device: self.device.clone(),
             battery_pct: Some(80),
+            typed: BTreeMap::new(),
         }
     }
 
