@@ -35,6 +35,9 @@ export async function askAll(address) {
   views.shelf = await ask({ do: "take_examples" });
   views.nobody = await nobody({ do: "today" });
   views.rules = await ask({ do: "rules" });
+  views.checks = await ask({ do: "checks" });
+  views.thrust = await ask({ do: "checks", name: "end-thrust", input: { gauge_bar: "20 psi", inside_diameter_mm: "8 in" } });
+  views.unread = await ask({ do: "checks", name: "end-thrust", input: { gauge_bar: "20 in", inside_diameter_mm: 200 } });
 
   await takeIn(api, views);
   await plans(api, views);

@@ -31,7 +31,7 @@ function all() {
     .flatMap(([kind, list]) => views.shelf[list].map(({ id }) => [`shelf ${kind} ${id}`, drawn("shelf", shown(views.shelf, { params: { kind, id } }))]));
   const one = (name, ...keys) => keys.map((key) => [`${name} ${key}`, drawn(name, shown(views[key]))]);
   return [
-    ...one("today", "empty", "nobody", "today", "today_done"), ...one("intake", "no_files", "files", "named_files"), ...one("search", "found", "named_list"), ...one("people", "bare_shelf", "shelf"), ...one("help", "rules"),
+    ...one("today", "empty", "nobody", "today", "today_done"), ...one("intake", "no_files", "files", "named_files"), ...one("search", "found", "named_list"), ...one("people", "bare_shelf", "shelf"), ...one("help", "rules"), ...one("checks", "checks"), ...views.checks.checks.map(({ name }) => [`checks ${name}`, drawn("checks", shown(views.checks, { params: { name } }))]),
     ...one("plan", "unmeasured", "cool", "warm", "off_sheet", "off_centre", "named_plan"), ...one("check", "unfinished", "valid", "changed", "no_record", "rehearsal"),
     ...["kettle", "tallow", "joint", "against", "named"].flatMap((key) => [[`line ${key}`, line(views[key])], [`line ${key}, all picked`, picking(views[key], views[key].observations.map((each) => each.index))]]),
     ["by hand, bare", drawn("by_hand", shown(views.bare_shelf))], ["by hand", drawn("by_hand", shown(views.shelf))], ["check", drawn("check", shown({}))],
@@ -248,4 +248,19 @@ test("help defers to the sheets and to licensed practice, and prints every rule 
 
 test("a screen asks for nothing that its address does not name", () => {
   for (const { asks } of Object.values(SCREENS)) if (asks) assert.equal(typeof asks({ id: "x", file: "f", index: "0" }, () => ({}), {}).do, "string");
+});
+
+test("every calculation has its words, its fields and its source on a screen", () => {
+  for (const { name, fields, source } of views.checks.checks) {
+    const html = drawn("checks", shown(views.checks, { params: { name }, drafts: { [`checks--${name}`]: { "input.condition": "fully_deteriorated" } } }));
+    assert.ok(words(html).includes(words(source.replaceAll("'", "&#39;"))), `${name}: its source`);
+    for (const field of fields.filter(({ kind }) => kind !== "object")) assert.ok(html.includes(`name="input.${field.name}"`), `${name}: ${field.name}`);
+    assert.doesNotMatch(html, /worked\.(name|what|field|out|word)\./, `${name}: a code without its words`);
+  }
+});
+
+test("a calculation reads a typed unit, and says what it can't read", () => {
+  // π/4 · 0.2032² m² · 137 895 Pa, NIST SP 811 (2008) for psi and inch.
+  assert.ok(words(drawn("checks", shown(views.thrust, { params: { name: "end-thrust" } }))).includes("4472"));
+  assert.ok(words(drawn("checks", shown(views.unread, { params: { name: "end-thrust" } }))).includes("in is no unit of this field"));
 });

@@ -76,7 +76,7 @@ export const plan = {
   "plan.bound": "Sleeve and binding",
   "plan.sleeve": "Sleeve",
   "plan.membrane": "Membrane",
-  "plan.bands": "{n} bands at {at}",
+  "plan.bands": "{n} bands at {at} mm",
   "plan.wrap": "Mat round the pipe, seam included",
   "plan.binding": "Patch bound at, mm",
   "plan.binding_note": "from its front edge",

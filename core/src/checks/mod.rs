@@ -17,9 +17,7 @@
 //!
 //! The hold:
 //! - [`hold`]: counted time, gaps, excursions, and the earliest release.
-//! - [`elapsed`]: time between two moments, across restarts and clock changes.
 //! - [`packer_air`]: cooling told from a leak.
-//! - [`limits`]: fold height, mixing ratio, opening of a lateral.
 //!
 //! Beside them:
 //! - [`wall`], [`resin`]: what the lining must be, and what it takes up.
@@ -35,7 +33,6 @@ pub mod budget;
 pub mod clock_face;
 pub mod cover;
 pub mod crew_times;
-pub mod elapsed;
 pub mod end_thrust;
 pub mod equivalent_age;
 pub mod field;
@@ -43,7 +40,6 @@ pub mod flow;
 pub mod flow_control;
 pub mod hold;
 pub mod laterals;
-pub mod limits;
 pub mod named;
 pub mod packer_air;
 pub mod packer_fit;

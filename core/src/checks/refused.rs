@@ -44,8 +44,6 @@ pub enum Refused {
     WindowEmpty { low_pa: Pressure, low_by: String, high_pa: Pressure, high_by: String },
     #[error("reading {index} is older than the one before it")]
     ReadingsOutOfOrder { index: usize },
-    #[error("the boot clock went back by {} ms within one boot", by_ms.as_ms())]
-    BootClockWentBack { by_ms: Span },
 
     #[error("{:.3} m is outside the line, which is {:.3} m long", station_um.as_m(), line_um.as_m())]
     OutsideLine { station_um: Length, line_um: Length },
