@@ -5,6 +5,7 @@ mod bad_disks;
 mod certificate;
 mod check;
 mod check_values;
+mod clocks;
 mod door;
 mod inspection;
 mod kills;

@@ -2,6 +2,8 @@
 //!
 //! `MENDLINE_POWER_CUTS` says how often.
 
+#![allow(clippy::expect_used, clippy::panic)]
+
 use mendline_core::journal::{Appended, Draft, Entry, Fault, Hash, Journal, Sqlite, Write};
 use mendline_core::register::{Register, Row};
 use mendline_faulty_disk::{Chance, Disk};

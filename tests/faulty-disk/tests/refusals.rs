@@ -1,6 +1,8 @@
 //! A disk that refuses: the fault says which way, nothing of the request is written, and what was there is there when
 //! the disk works again.
 
+#![allow(clippy::expect_used, clippy::panic)]
+
 use mendline_core::journal::{Appended, Draft, Entry, Fault, Hash, Journal, Sqlite, Write};
 use mendline_faulty_disk::{Disk, Refusal};
 
