@@ -15,6 +15,7 @@ const ARROWS: &[(&str, &[&str])] = &[
     // The contract names the stage of a photo and the shelf holds inspections; the rules read the shelf.
     ("shelf", &["units", "facts", "procedure", "inspection"]),
     ("procedure", &["units", "facts", "checks", "geodesy", "shelf", "maths"]),
+    ("bundle", &["journal", "seal"]),
     ("photos", &["journal"]),
     ("picture", &[]),
     ("label", &["picture"]),

@@ -16,9 +16,11 @@
 //! - [`picture`]: pictures decoded within bounds, the right way up.
 //! - [`label`]: what the GS1 code on the label of a container says.
 //! - [`photos`]: original photos in files named by their hash.
+//! - [`bundle`]: repairs on their way to another device, signed.
 //! - [`register`]: lists and search beside the journal, rebuilt from it.
 //! - [`seal`]: keys, their certificates, and the signatures of a PDF: made and checked.
 
+pub mod bundle;
 pub mod certificate;
 pub mod checks;
 pub mod door;
