@@ -2,6 +2,7 @@
 
 mod ask;
 mod bad_disks;
+mod bundles;
 mod certificate;
 mod check;
 mod check_values;

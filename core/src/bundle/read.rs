@@ -98,7 +98,7 @@ impl<R: Read> Reader<R> {
     /// Returns the next item; `None` after the last, when the signature was right and nothing follows it.
     ///
     /// Errors: `Cut`, `Unreadable`, `TooLarge`, `WrongSignature`.
-    pub fn next(&mut self) -> Result<Option<Item>, Refused> {
+    pub fn item(&mut self) -> Result<Option<Item>, Refused> {
         if self.ended {
             return Ok(None);
         }

@@ -31,7 +31,7 @@ fn bundle(entries: &[Entry], photos: &[&[u8]]) -> Vec<u8> {
 fn all(bytes: &[u8]) -> Result<Vec<Item>, Refused> {
     let mut reader = Reader::begin(bytes)?;
     let mut items = vec![];
-    while let Some(item) = reader.next()? {
+    while let Some(item) = reader.item()? {
         items.push(item);
     }
     Ok(items)

@@ -13,6 +13,7 @@ mod response;
 mod shelf;
 mod store;
 mod told;
+mod travel;
 mod verdict;
 
 pub use audit::audit;
@@ -23,6 +24,7 @@ pub use intake::line_and_defect;
 pub use request::{Envelope, Request};
 pub use response::{Answer, Problem};
 pub use told::{Flag, Told, ToldHold, ToldSignature};
+pub use travel::{Sent, Taken, TakenRepair, fingerprint, look_at_bundle};
 pub use verdict::{Finding, Look, Looked, Verdict, check_record};
 
 use std::collections::BTreeMap;

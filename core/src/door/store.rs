@@ -142,7 +142,7 @@ impl Store {
         })
     }
 
-    fn shelf_draft(&self, facts: &Facts, events: Vec<ShelfEvent>) -> Result<Draft, Fault> {
+    pub(super) fn shelf_draft(&self, facts: &Facts, events: Vec<ShelfEvent>) -> Result<Draft, Fault> {
         let heads = self.shelf.as_ref().map_or_else(Vec::new, |(heads, _)| heads.clone());
         Ok(draft(SHELF, heads, facts, codec::encode(&ShelfRecord { facts: facts.clone(), events })?))
     }

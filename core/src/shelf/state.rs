@@ -37,6 +37,11 @@ pub enum ShelfEvent {
         number: String,
         repair: String,
     },
+    /// A bundle of this device was taken in for the first time; from then on only this key speaks for it.
+    DeviceMet {
+        device: String,
+        key: String,
+    },
 }
 
 /// A document of the shelf.
@@ -82,6 +87,8 @@ pub struct ShelfState {
     pub inspections: BTreeMap<String, Imported>,
     /// Certificate numbers that were taken, in their order.
     pub numbers: Vec<String>,
+    /// The keys of other devices, by the device.
+    pub devices: BTreeMap<String, String>,
 }
 
 /// A document that is found by its id.
@@ -118,6 +125,10 @@ impl ShelfState {
                 self.inspections.insert(sha256.clone(), imported);
             }
             ShelfEvent::NumberTaken { number, .. } => self.numbers.push(number.clone()),
+            // The first key stays, whatever comes later.
+            ShelfEvent::DeviceMet { device, key } => {
+                self.devices.entry(device.clone()).or_insert_with(|| key.clone());
+            }
         }
         self
     }

@@ -4,6 +4,7 @@
 mod ask;
 mod assets;
 mod audit;
+mod bundle;
 mod check;
 mod demo;
 mod edge;
@@ -51,6 +52,7 @@ enum Verb {
     Verify(verify::VerifyArgs),
     Audit(audit::AuditArgs),
     Export(export::ExportArgs),
+    Bundle(bundle::BundleArgs),
     /// Makes the lists anew from the journal.
     ///
     /// Lists and search stand beside the journal and can be dropped; the journal itself is only read.
@@ -72,6 +74,7 @@ fn main() -> ExitCode {
         Verb::Verify(args) => return verify::run(&args),
         Verb::Audit(args) => return audit::run(&args),
         Verb::Export(args) => return export::run(&args),
+        Verb::Bundle(args) => bundle::run(args),
         Verb::Rebuild { data } => rebuild(&data),
         Verb::Inspection(args) => return inspection::run(&args),
     };

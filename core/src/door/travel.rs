@@ -1,0 +1,288 @@
+//! Repairs that go to another device or come from one: what is sent, what is taken in, and what is refused whole.
+
+use std::collections::{BTreeMap, BTreeSet};
+use std::io::{Read, Seek, Write as Output};
+
+use super::App;
+use super::store::Store;
+use crate::bundle::{FORM, Head, Item, Reader, Refused, Writer};
+use crate::facts::{Facts, Sensed};
+use crate::journal::{Entry, Fault, Hash, Journal, Memory, SHELF, Write, codec};
+use crate::photos;
+use crate::procedure::{Event, Record, Repair, replay};
+use crate::register::Row;
+use crate::seal::PrivateKey;
+use crate::shelf::ShelfEvent;
+use crate::view;
+
+/// The most bytes of entries in one bundle: they are held in memory, because they are taken in whole or not at all.
+const MOST: usize = 128 << 20;
+
+/// What was put into a bundle.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Sent {
+    pub repairs: usize,
+    pub entries: usize,
+    pub photos: usize,
+    /// Photos that the entries name and this folder does not hold, or holds changed. They did not go along.
+    pub missing: Vec<Hash>,
+}
+
+/// What came of a bundle.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Taken {
+    pub device: String,
+    /// The fingerprint of its key.
+    pub key: String,
+    /// The device was not known here before; from now on only this key speaks for it.
+    pub first_met: bool,
+    pub repairs: Vec<TakenRepair>,
+    pub photos: usize,
+}
+
+/// One repair of a bundle.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct TakenRepair {
+    pub repair: String,
+    pub number: String,
+    /// Entries that were not here before.
+    pub fresh: usize,
+    /// More than one: it went on on several devices, and all of it is kept.
+    pub heads: usize,
+}
+
+/// A bundle that was looked through to its end.
+struct Looked {
+    device: String,
+    key: String,
+    entries: Vec<Entry>,
+    photos: BTreeSet<Hash>,
+    hash: Hash,
+}
+
+impl App {
+    /// Writes a bundle of these repairs, or of all if none is named, with their photos.
+    ///
+    /// `at_ms` is the moment that stands in it. The same folder, moment and key give the same bytes.
+    /// Errors: a repair is unknown or its chain is broken; `out` can't be written.
+    pub fn send<W: Output>(
+        &mut self,
+        repairs: &[String],
+        device: &str,
+        at_ms: i64,
+        key: &PrivateKey,
+        out: W,
+    ) -> Result<Sent, Fault> {
+        let journal = &self.store.journal;
+        let repairs = if repairs.is_empty() { journal.repairs()? } else { repairs.to_vec() };
+        let head = Head { v: FORM, device: device.to_owned(), key: fingerprint(key), at_ms };
+        let mut writer = Writer::begin(out, &head).map_err(io)?;
+        let (mut sent, mut photos) = (Sent::default(), BTreeSet::new());
+        for repair in &repairs {
+            let entries = journal.entries(repair)?;
+            if entries.is_empty() || repair == SHELF {
+                return Err(Fault::Io { what: format!("there is no repair {repair} in this folder") });
+            }
+            for entry in &entries {
+                writer.entry(entry).map_err(io)?;
+                photos.extend(named(&codec::decode(entry)?));
+            }
+            sent.repairs += 1;
+            sent.entries += entries.len();
+        }
+        for sha256 in photos {
+            match photos::read(&self.store.folder, sha256) {
+                Ok(bytes) => {
+                    writer.photo(&bytes).map_err(io)?;
+                    sent.photos += 1;
+                }
+                Err(photos::Fault::Missing { .. } | photos::Fault::Changed { .. }) => sent.missing.push(sha256),
+                Err(other) => return Err(Fault::Io { what: other.to_string() }),
+            }
+        }
+        writer.finish(key).map_err(io)?;
+        Ok(sent)
+    }
+
+    /// Takes a bundle in: everything of it in one transaction, or nothing. What is here already changes nothing.
+    ///
+    /// A device that is met for the first time is believed, and its key is kept; `named` is the key that somebody was
+    /// told by another way, and then no other is believed.
+    /// Errors: why it is refused; nothing was written.
+    pub fn take_in<R: Read + Seek>(
+        &mut self,
+        input: &mut R,
+        named: Option<&str>,
+        sensed: &Sensed,
+    ) -> Result<Taken, Refused> {
+        let looked = look_through(&mut *input)?;
+        let first_met = self.store.believes(&looked, named)?;
+        let (mut repairs, rows) = self.store.merged(&looked.entries)?;
+        input.rewind()?;
+        keep_photos(&self.store.folder, &mut *input, looked.hash)?;
+        let met = ShelfEvent::DeviceMet { device: looked.device.clone(), key: looked.key.clone() };
+        let drafts = if first_met { vec![self.store.shelf_draft(&facts(sensed), vec![met])?] } else { vec![] };
+        let request = format!("bundle-{}", looked.hash);
+        let written = self.store.journal.append(&Write {
+            request: &request,
+            request_hash: looked.hash,
+            received: looked.entries,
+            drafts,
+            rows,
+            answer: vec![],
+        })?;
+        if let crate::journal::Appended::Repeated(_) = written {
+            repairs.iter_mut().for_each(|repair| repair.fresh = 0);
+        }
+        let (device, key, photos) = (looked.device, looked.key, looked.photos.len());
+        Ok(Taken { device, key, first_met, repairs, photos })
+    }
+}
+
+/// Returns who made a bundle and how many entries and photos it carries, when all of it is sound.
+///
+/// Errors: why it is not.
+pub fn look_at_bundle(input: impl Read) -> Result<(Head, usize, usize), Refused> {
+    let mut reader = Reader::begin(input)?;
+    let (mut entries, mut photos) = (0, 0);
+    while let Some(item) = reader.item()? {
+        match item {
+            Item::Entry(_) => entries += 1,
+            Item::Photo(_) => photos += 1,
+        }
+    }
+    Ok((reader.head().clone(), entries, photos))
+}
+
+/// Returns the public key as it stands in bundles, in hexadecimal digits.
+pub fn fingerprint(key: &PrivateKey) -> String {
+    key.public().to_sec1_point(true).as_bytes().iter().map(|byte| format!("{byte:02x}")).collect()
+}
+
+fn look_through(input: impl Read) -> Result<Looked, Refused> {
+    let mut reader = Reader::begin(input)?;
+    let (mut entries, mut photos, mut bytes) = (Vec::new(), BTreeSet::new(), 0);
+    let mut asked = BTreeSet::new();
+    while let Some(item) = reader.item()? {
+        match item {
+            Item::Entry(entry) => {
+                bytes += entry.body.len();
+                if bytes > MOST {
+                    return Err(refused("Its entries are too large to be taken in at once. Send fewer repairs."));
+                }
+                asked.extend(self::named(&read(&entry)?));
+                entries.push(entry);
+            }
+            Item::Photo(photo) => {
+                photos::media_type(&photo).ok_or_else(|| refused("It carries a file that is no photo."))?;
+                photos.insert(Hash::of(&photo));
+            }
+        }
+    }
+    if let Some(stray) = photos.difference(&asked).next() {
+        return Err(Refused::StrayPhoto { sha256: *stray });
+    }
+    let Head { device, key, .. } = reader.head().clone();
+    Ok(Looked { device, key, entries, photos, hash: reader.hash() })
+}
+
+fn read(entry: &Entry) -> Result<Record, Refused> {
+    // The shelf belongs to its folder; a bundle never reaches it.
+    if entry.repair == SHELF || entry.repair.is_empty() || entry.repair.len() > 200 || entry.device.len() > 200 {
+        return Err(refused("It carries entries that belong to no repair."));
+    }
+    codec::decode(entry).map_err(|fault| match fault {
+        Fault::Damaged(damage) => Refused::Journal(Fault::Unsound(damage)),
+        other => Refused::Journal(other),
+    })
+}
+
+/// Photos lie under their hash; until an entry names them, nobody sees them.
+fn keep_photos(folder: &std::path::Path, input: impl Read, wanted: Hash) -> Result<(), Refused> {
+    let mut reader = Reader::begin(input)?;
+    while let Some(item) = reader.item()? {
+        if let Item::Photo(bytes) = item {
+            photos::keep(folder, &bytes).map_err(|fault| Refused::Entry(fault.to_string()))?;
+        }
+    }
+    if reader.hash() == wanted { Ok(()) } else { Err(refused("The file was changed while it was read.")) }
+}
+
+impl Store {
+    /// Says whether the device is met for the first time.
+    ///
+    /// Errors: `OtherKey`, `NotTheNamedKey`.
+    fn believes(&mut self, looked: &Looked, named: Option<&str>) -> Result<bool, Refused> {
+        let found = looked.key.clone();
+        if named.is_some_and(|named| named != found) {
+            return Err(Refused::NotTheNamedKey { found });
+        }
+        match self.shelf()?.devices.get(&looked.device) {
+            Some(known) if *known != found => {
+                Err(Refused::OtherKey { device: looked.device.clone(), known: known.clone(), found })
+            }
+            known => Ok(known.is_none()),
+        }
+    }
+
+    /// Returns what each repair becomes with these entries, and its row in the lists. Writes nothing.
+    fn merged(&self, received: &[Entry]) -> Result<(Vec<TakenRepair>, Vec<Row>), Refused> {
+        let mut by_repair = BTreeMap::<&str, Vec<Entry>>::new();
+        for entry in received {
+            by_repair.entry(&entry.repair).or_default().push(entry.clone());
+        }
+        let (mut repairs, mut rows) = (vec![], vec![]);
+        for (id, entries) in by_repair {
+            let (taken, row) = self.merged_one(id, entries)?;
+            repairs.push(taken);
+            rows.push(row);
+        }
+        Ok((repairs, rows))
+    }
+
+    fn merged_one(&self, id: &str, received: Vec<Entry>) -> Result<(TakenRepair, Row), Refused> {
+        // A broken chain here takes nothing in, and is named as ours.
+        self.journal.verify(id)?;
+        let stored = self.journal.stored(id)?;
+        let here: BTreeSet<Hash> = stored.iter().map(|entry| entry.hash).collect();
+        let fresh = received.iter().map(|entry| entry.hash).collect::<BTreeSet<_>>().difference(&here).count();
+        let mut whole = Memory::new();
+        whole.append(&Write {
+            request: "merge",
+            request_hash: Hash::of(b"merge"),
+            received: [stored, received].concat(),
+            drafts: vec![],
+            rows: vec![],
+            answer: vec![],
+        })?;
+        let entries = whole.entries(id)?;
+        let records = entries.iter().map(read).collect::<Result<Vec<_>, _>>()?;
+        let repair: Repair = replay(&records)
+            .filter(|repair| repair.id == id)
+            .ok_or_else(|| refused("The first entry of a repair does not open it."))?;
+        let taken =
+            TakenRepair { repair: id.to_owned(), number: repair.number.clone(), fresh, heads: whole.heads(id)?.len() };
+        Ok((taken, view::row(&repair)))
+    }
+}
+
+/// Returns the photos that a record names.
+fn named(record: &Record) -> Vec<Hash> {
+    let photo = |event: &Event| match event {
+        Event::PhotoKept { sha256, .. } => sha256.parse().ok(),
+        _ => None,
+    };
+    record.events.iter().filter_map(photo).collect()
+}
+
+fn facts(sensed: &Sensed) -> Facts {
+    Facts { moment: sensed.moment.clone(), device: sensed.device.clone(), ..Facts::default() }
+}
+
+fn refused(says: &str) -> Refused {
+    Refused::Entry(says.to_owned())
+}
+
+fn io(problem: std::io::Error) -> Fault {
+    Fault::Io { what: problem.to_string() }
+}

@@ -1,0 +1,254 @@
+//! Repairs that travel: they arrive whole, twice changes nothing, and a bundle with a fault leaves nothing behind.
+
+use std::fs;
+use std::path::{Path, PathBuf};
+use std::process::{Command, Output};
+
+use base64::Engine as _;
+use base64::engine::general_purpose::STANDARD;
+use mendline_core::bundle::{FORM, Head, Writer};
+use mendline_core::door::{App, fingerprint};
+use mendline_core::facts::{Moment, Sensed};
+use mendline_core::journal::{Entry, Hash, Journal, Sqlite, link};
+use mendline_core::photos;
+use mendline_core::seal::{PrivateKey, Seed};
+use mendline_tests::{empty_folder, mendline};
+use serde_json::{Value, json};
+use tempfile::TempDir;
+
+/// A device with a folder of its own.
+struct Device {
+    folder: TempDir,
+    app: App,
+    name: &'static str,
+    seconds: i64,
+}
+
+impl Device {
+    fn new(name: &'static str) -> Self {
+        let folder = empty_folder();
+        let app = App::open(folder.path()).expect("the folder opens");
+        let mut device = Self { folder, app, name, seconds: 0 };
+        device.ok(json!({ "do": "take_examples" }));
+        device
+    }
+
+    fn sensed(&mut self) -> Sensed {
+        self.seconds += 1;
+        let at_ms = 1_791_964_800_000 + self.seconds * 1000;
+        let moment = Moment { at_ms, offset_min: 120, boot_ms: self.seconds * 1000, boot_id: self.name.into() };
+        let mut fresh = [0; 16];
+        fresh[..8].copy_from_slice(&self.seconds.to_be_bytes());
+        fresh[8] = self.name.as_bytes()[0];
+        Sensed { moment, device: self.name.into(), fresh }
+    }
+
+    fn ok(&mut self, request: Value) -> Value {
+        let sensed = self.sensed();
+        let envelope =
+            json!({ "id": format!("{}-{}", self.name, self.seconds), "person": "varga", "request": request });
+        let answer: Value = serde_json::from_str(&self.app.handle(&envelope.to_string(), &sensed)).expect("JSON");
+        assert!(answer["ok"].is_object(), "{answer}");
+        answer["ok"].clone()
+    }
+
+    fn open(&mut self, asset: &str) -> String {
+        let answer = self.ok(json!({
+            "do": "open_by_hand", "contract": "QM-2026-31",
+            "line": { "asset": asset, "upstream": { "name": "MH 1" }, "downstream": { "name": "MH 2" },
+                      "length_um": 38_400_000, "height_um": 200_000, "material": "clay", "street": "Kettle Row" },
+            "defect": { "from_um": 7_120_000, "to_um": 7_400_000, "observations": [], "origin": { "kind": "by_hand" } }
+        }));
+        answer["repair"]["id"].as_str().expect("an id").to_owned()
+    }
+
+    fn note(&mut self, repair: &str, text: &str) {
+        self.ok(json!({ "do": "tell", "repair": repair, "command": { "command": "note", "text": text } }));
+    }
+
+    fn key(&self) -> PrivateKey {
+        PrivateKey::fresh(&Seed::new([self.name.as_bytes()[0]; 32]).expect("random"))
+    }
+
+    fn send(&mut self, repairs: &[String]) -> Vec<u8> {
+        let (mut bytes, key) = (vec![], self.key());
+        self.app.send(repairs, self.name, 1_791_964_800_000, &key, &mut bytes).expect("it is sent");
+        bytes
+    }
+
+    fn take(&mut self, bytes: &[u8]) -> Result<mendline_core::door::Taken, String> {
+        let sensed = self.sensed();
+        self.app.take_in(&mut std::io::Cursor::new(bytes), None, &sensed).map_err(|refused| refused.to_string())
+    }
+
+    fn entries(&self, repair: &str) -> Vec<Entry> {
+        let kept = Sqlite::open(&self.folder.path().join("journal.sqlite")).expect("it opens");
+        kept.entries(repair).expect("a whole chain")
+    }
+
+    /// Returns all that a refused bundle must leave as it is.
+    fn everything(&self) -> (Vec<Vec<Entry>>, Vec<PathBuf>) {
+        let kept = Sqlite::open(&self.folder.path().join("journal.sqlite")).expect("it opens");
+        let mut repairs = kept.repairs().expect("repairs");
+        repairs.push("shelf".into());
+        let entries = repairs.iter().map(|repair| kept.stored(repair).expect("entries")).collect();
+        (entries, photos_below(self.folder.path()))
+    }
+}
+
+fn photos_below(folder: &Path) -> Vec<PathBuf> {
+    let list = |folder: &Path| fs::read_dir(folder).into_iter().flatten().flatten().map(|file| file.path());
+    let mut found: Vec<PathBuf> =
+        list(&folder.join("photos")).flat_map(|folder| list(&folder).collect::<Vec<_>>()).collect();
+    found.sort();
+    found
+}
+
+const PHOTO: &[u8] = &[0xff, 0xd8, 0xff, 0xe0, 0, 16, b'J', b'F', b'I', b'F'];
+
+fn with_photo(device: &mut Device) -> String {
+    let repair = device.open("SS-1");
+    device.ok(json!({ "do": "keep_photo", "repair": repair, "label": "cover", "bytes": STANDARD.encode(PHOTO) }));
+    repair
+}
+
+#[test]
+fn a_repair_arrives_with_its_photos_and_twice_changes_nothing() {
+    let (mut phone, mut laptop) = (Device::new("phone"), Device::new("laptop"));
+    let repair = with_photo(&mut phone);
+    let bytes = phone.send(&[]);
+    let taken = laptop.take(&bytes).expect("it is taken in");
+    assert!(taken.first_met && taken.photos == 1 && taken.repairs[0].fresh == 2, "{taken:?}");
+    assert_eq!(laptop.entries(&repair), phone.entries(&repair));
+    assert_eq!(photos::read(laptop.folder.path(), Hash::of(PHOTO)).as_deref(), Ok(PHOTO));
+    assert_eq!(laptop.ok(json!({ "do": "list" }))["repairs"].as_array().map(Vec::len), Some(1));
+    let before = laptop.everything();
+    let again = laptop.take(&bytes).expect("it is taken in again");
+    assert_eq!((again.first_met, again.repairs[0].fresh), (false, 0));
+    assert_eq!(laptop.everything(), before);
+}
+
+#[test]
+fn two_devices_on_one_repair_keep_both_branches_in_any_order() {
+    let (mut phone, mut laptop) = (Device::new("phone"), Device::new("laptop"));
+    let repair = phone.open("SS-1");
+    laptop.take(&phone.send(&[])).expect("the opening");
+    phone.note(&repair, "on the phone");
+    laptop.note(&repair, "on the laptop");
+    let (from_phone, from_laptop) = (phone.send(&[]), laptop.send(&[]));
+    assert_eq!(laptop.take(&from_phone).expect("taken").repairs[0].heads, 2);
+    assert_eq!(phone.take(&from_laptop).expect("taken").repairs[0].heads, 2);
+    let mut office = Device::new("office");
+    office.take(&from_laptop).expect("taken");
+    office.take(&from_phone).expect("taken");
+    assert_eq!(phone.entries(&repair), laptop.entries(&repair));
+    assert_eq!(office.entries(&repair), laptop.entries(&repair));
+    assert_eq!(laptop.entries(&repair).len(), 3, "nothing of either is lost");
+}
+
+fn refuses(device: &mut Device, bytes: &[u8], says: &str) {
+    let before = device.everything();
+    let refused = device.take(bytes).expect_err(says);
+    assert!(refused.contains(says), "{refused}");
+    assert_eq!(device.everything(), before, "{says}: something was written");
+}
+
+/// Returns a bundle with these entries and photos, soundly signed by whoever made it.
+fn made(device: &str, key: &PrivateKey, entries: &[Entry], photos: &[&[u8]]) -> Vec<u8> {
+    let head = Head { v: FORM, device: device.into(), key: fingerprint(key), at_ms: 0 };
+    let mut writer = Writer::begin(vec![], &head).expect("a head");
+    entries.iter().for_each(|entry| writer.entry(entry).expect("an entry"));
+    photos.iter().for_each(|photo| writer.photo(photo).expect("a photo"));
+    writer.finish(key).expect("a signature")
+}
+
+fn entry(repair: &str, seq: u64, prev: Vec<Hash>, body: &[u8]) -> Entry {
+    let hash = link(repair, "evil", seq, &prev, body);
+    Entry { repair: repair.into(), device: "evil".into(), seq, prev, body: body.to_vec(), hash }
+}
+
+#[test]
+fn a_bundle_with_a_fault_is_refused_and_nothing_of_it_is_written() {
+    let (mut phone, mut laptop) = (Device::new("phone"), Device::new("laptop"));
+    let repair = with_photo(&mut phone);
+    let sound = phone.entries(&repair);
+    let evil = PrivateKey::fresh(&Seed::new([66; 32]).expect("random"));
+    let case = |entries: &[Entry], photos: &[&[u8]]| made("evil", &evil, entries, photos);
+    let mut changed = sound.clone();
+    changed[1].body.push(b' ');
+    let newer = [entry("R", 1, vec![], br#"{"v":99}"#)];
+    let cases: Vec<(Vec<u8>, &str)> = vec![
+        (case(&changed, &[]), "its bytes no longer give its hash"),
+        (case(&sound[1..], &[]), "should be number 1"),
+        (case(&sound, &[b"\x89PNG\r\n\x1a\nother"]), "none of its entries names"),
+        (case(&sound, &[b"#!/bin/sh"]), "no photo"),
+        (case(&[entry("shelf", 1, vec![], b"{}")], &[]), "belong to no repair"),
+        (case(&[entry("../../etc/passwd", 1, vec![], b"{}")], &[]), "can't be read"),
+        (case(&newer, &[]), "newer"),
+        (case(&[entry("R", 1, vec![], br#"{"v":1}"#)], &[]), "can't be read"),
+        (case(&sound[..1], &[])[..100].to_vec(), "did not arrive whole"),
+        (b"PK\x03\x04 a zip file".to_vec(), "not a bundle"),
+    ];
+    for (bytes, says) in cases {
+        refuses(&mut laptop, &bytes, says);
+    }
+    // A bundle that is sound in every other way, in the name of a device that is known here by another key.
+    laptop.take(&phone.send(&[])).expect("the phone is met");
+    refuses(&mut laptop, &made("phone", &evil, &sound, &[]), "by another key");
+}
+
+#[test]
+fn only_the_named_key_is_believed_where_one_is_named() {
+    let (mut phone, mut laptop) = (Device::new("phone"), Device::new("laptop"));
+    phone.open("SS-1");
+    let (bytes, sensed) = (phone.send(&[]), laptop.sensed());
+    let mut input = std::io::Cursor::new(&bytes);
+    let other = fingerprint(&laptop.key());
+    let refused = laptop.app.take_in(&mut input, Some(&other), &sensed).expect_err("another key");
+    assert!(refused.to_string().contains("the key that you named"), "{refused}");
+    input.set_position(0);
+    let named = fingerprint(&phone.key());
+    assert!(laptop.app.take_in(&mut input, Some(&named), &sensed).is_ok());
+}
+
+#[test]
+fn a_changed_photo_does_not_go_along_and_is_named() {
+    let mut phone = Device::new("phone");
+    with_photo(&mut phone);
+    let file = photos_below(phone.folder.path()).remove(0);
+    fs::write(&file, b"\xff\xd8\xffother").expect("it is changed");
+    let key = phone.key();
+    let sent = phone.app.send(&[], "phone", 0, &key, &mut vec![]).expect("the rest is sent");
+    assert_eq!((sent.photos, sent.missing), (0, vec![Hash::of(PHOTO)]));
+}
+
+fn run(arguments: &[&str]) -> Output {
+    Command::new(mendline()).arg("bundle").args(arguments).output().expect("the program runs")
+}
+
+#[test]
+fn the_command_line_sends_carries_on_looks_and_takes_in() {
+    let (mut phone, laptop) = (Device::new("phone"), empty_folder());
+    with_photo(&mut phone);
+    let text = |path: &Path| path.to_str().expect("text").to_owned();
+    let (from, to) = (text(phone.folder.path()), text(laptop.path()));
+    let file = text(&phone.folder.path().join("one.bundle"));
+    let sent = run(&["send", "--data", &from, "--out", &file]);
+    assert!(sent.status.success(), "{}", String::from_utf8_lossy(&sent.stderr));
+    let whole = fs::read(&file).expect("a file");
+    // The transfer broke off: the same bytes come again.
+    fs::write(&file, &whole[..whole.len() / 2]).expect("a part");
+    assert!(!run(&["take", "--data", &to, &file]).status.success());
+    assert!(run(&["send", "--data", &from, "--out", &file]).status.success());
+    assert_eq!(fs::read(&file).expect("a file"), whole);
+    let key = String::from_utf8(run(&["key", "--data", &from]).stdout).expect("text");
+    let looked = String::from_utf8(run(&["look", &file]).stdout).expect("text");
+    assert!(looked.contains("2 entries, 1 photos") && looked.contains(key.trim()), "{looked}");
+    let taken = run(&["take", "--data", &to, "--key", key.trim(), &file]);
+    assert!(taken.status.success(), "{}", String::from_utf8_lossy(&taken.stderr));
+    assert_eq!(photos_below(laptop.path()).len(), 1);
+    // What is not a bundle is never written over.
+    fs::write(&file, "a letter").expect("a file");
+    assert!(!run(&["send", "--data", &from, "--out", &file]).status.success());
+    assert_eq!(fs::read(&file).expect("a file"), b"a letter");
+}
