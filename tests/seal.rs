@@ -2,12 +2,16 @@
 //!
 //! A check by a tool that is not installed is skipped, and says so.
 
+mod attacks;
 mod keys;
+mod signed;
 
 use std::process::{Command, Output};
+use std::sync::OnceLock;
 
+use mendline_core::certificate::{self, fonts::Fonts};
 use mendline_core::seal::x509::Holder;
-use mendline_core::seal::{Certificate, PrivateKey, Seed};
+use mendline_core::seal::{Block, Certificate, PrivateKey, Seed, Signer, sign};
 
 /// 2026-10-14 15:02:39 in Quillmere, in UTC milliseconds.
 pub const AT_MS: i64 = 1_791_982_959_000;
@@ -35,4 +39,32 @@ pub fn signer(name: &str, role: &str, byte: u8) -> (PrivateKey, Certificate) {
     let holder = Holder { name: name.into(), organisation: "Wendholt Pipe Repair".into(), role: role.into() };
     let certificate = Certificate::self_signed(&key, &holder, AT_MS, &seed).unwrap();
     (key, certificate)
+}
+
+/// Returns an invented certificate of the fixtures as a PDF with two empty fields.
+pub fn unsigned(name: &str) -> Vec<u8> {
+    certificate::build(&crate::certificate::content(name)).unwrap()
+}
+
+/// Returns it with the signatures of technician and foreman, in one of many offsets from UTC.
+pub fn signed_by_both(name: &str) -> Vec<u8> {
+    let one = put(&unsigned(name), "technician", "Tomas Ekdal", 1);
+    put(&one, "foreman", "Ines Varga", 2)
+}
+
+/// Returns the PDF with one more signature.
+pub fn put(pdf: &[u8], role: &str, name: &str, byte: u8) -> Vec<u8> {
+    static FONTS: OnceLock<Fonts> = OnceLock::new();
+    let fonts = FONTS.get_or_init(|| Fonts::bundled().unwrap());
+    let (key, certificate) = signer(name, role, byte);
+    let block = Block {
+        field: role.into(),
+        name: name.into(),
+        statement: "I did this repair and recorded it as it happened.".into(),
+        at_ms: AT_MS,
+        offset_min: 120,
+        strokes: vec![vec![(0, 0), (40, 30), (90, 10), (130, 60)]],
+        lines: vec![format!("{name}, {role}"), "2026-10-14 15:02:39 +02:00".into(), "key 2522 7773 de78 9589".into()],
+    };
+    sign(pdf, &Signer { key: &key, chain: &[certificate], fonts }, &block).unwrap()
 }

@@ -78,9 +78,12 @@ pub struct Facts {
     pub moment: Moment,
     #[serde(default)]
     pub position: Position,
-    /// Who taps, by the id in the list of people. Not authenticated until people have keys.
+    /// Who taps, by the id in the list of people. Not authenticated unless `key` is there.
     #[serde(default)]
     pub person: Option<String>,
+    /// The fingerprint of the key that was opened with its PIN for this request.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub key: Option<String>,
     /// Which device, by the id made at its first start.
     pub device: String,
     /// Charge of the battery in per cent, if the platform tells.
@@ -94,10 +97,22 @@ pub struct Facts {
 /// What only the edge can sense: the clocks, the device, something random.
 ///
 /// The rest of the facts (who, where, battery) come with the request, because the screen knows them.
-#[derive(Clone, Debug, Default)]
+#[derive(Clone, Default)]
 pub struct Sensed {
     pub moment: Moment,
     pub device: String,
     /// Fresh random bytes for new ids.
     pub fresh: [u8; 16],
+    /// Fresh random bytes for keys: never shown, never kept.
+    pub seed: [u8; 32],
+}
+
+impl std::fmt::Debug for Sensed {
+    fn fmt(&self, formatter: &mut std::fmt::Formatter) -> std::fmt::Result {
+        formatter
+            .debug_struct("Sensed")
+            .field("moment", &self.moment)
+            .field("device", &self.device)
+            .finish_non_exhaustive()
+    }
 }

@@ -6,10 +6,14 @@ mod checks;
 mod export;
 mod import;
 mod intake;
+mod keyring;
+mod keys;
+mod paper;
 mod record;
 mod repairs;
 mod request;
 mod response;
+mod sealing;
 mod shelf;
 mod store;
 mod told;
@@ -21,6 +25,7 @@ pub use by_hand::{ByHand, LateralByHand, Looking};
 pub use checks::{ChecksView, Tried};
 pub use export::{Export, Exported, export};
 pub use intake::line_and_defect;
+pub use paper::{SignedBy, Trust, Trusted, check_file};
 pub use request::{Envelope, Request};
 pub use response::{Answer, Problem};
 pub use told::{Flag, Told, ToldHold, ToldSignature};
@@ -37,6 +42,7 @@ use serde_json::json;
 use crate::entry;
 use crate::facts::{Facts, Moment, Sensed};
 use crate::journal::{Fault, Hash, Journal};
+use crate::seal::Secret;
 use crate::shelf::Person;
 use store::{Store, Writing};
 
@@ -54,6 +60,9 @@ struct Visit<'a> {
     id: String,
     hash: Hash,
     waited_ms: i64,
+    seed: [u8; 32],
+    pin: Option<Secret>,
+    password: Option<Secret>,
 }
 
 impl App {
@@ -119,6 +128,7 @@ impl App {
             device: sensed.device.clone(),
             battery_pct: envelope.battery_pct,
             typed: short(envelope.typed),
+            key: None,
         };
         let hash = Hash::of(&bytes);
         let mut visit = Visit {
@@ -129,6 +139,9 @@ impl App {
             id: envelope.id,
             hash,
             waited_ms: envelope.waited_ms.into(),
+            seed: sensed.seed,
+            pin: envelope.pin,
+            password: envelope.password,
         };
         match visit.answered_before()? {
             Some(repair) => visit.again(&envelope.request, &repair),
@@ -163,6 +176,7 @@ impl Visit<'_> {
         match request {
             Request::ImportInspection { .. } => self.inspections(),
             Request::Keep { .. } | Request::TakeOff { .. } | Request::TakeExamples => self.shelf(),
+            Request::MakeKey { .. } | Request::ImportKey { .. } | Request::RevokeKey { .. } => self.shelf(),
             _ => self.repair(repair),
         }
     }
@@ -196,12 +210,15 @@ impl Visit<'_> {
             Request::Paper { repair } => self.paper(&repair),
             Request::ReadLabel { bytes } => self.read_label(&unpacked(&bytes)?),
             Request::Issue { repair } => self.issue(&repair),
+            Request::Seal { repair } => self.seal(&repair),
+            Request::MakeKey { person } => self.make_key(&person),
+            Request::ImportKey { person, bytes } => self.import_key(&person, &unpacked(&bytes)?),
+            Request::RevokeKey { person, from_ms, reason } => self.revoke_key(&person, from_ms, &reason),
+            Request::PersonCertificate { person } => self.person_certificate(&person),
             Request::Certificate { repair } => self.certificate(&repair),
             Request::Record { repair } => self.record_file(&repair),
             Request::ImportRecord { bytes, .. } => self.import_record(&unpacked(&bytes)?),
-            Request::CheckRecord { name, bytes } => {
-                Ok(Answer::Checked(Box::new(check_record(&name, &unpacked(&bytes)?))))
-            }
+            Request::CheckRecord { name, bytes } => self.check_file(&name, &unpacked(&bytes)?),
             Request::Rules => Ok(Answer::Rules { rules: crate::procedure::rules::TABLE.to_vec() }),
             Request::Check { name, input } => self.check(&name, &input),
             Request::Read { entries } => Ok(Answer::Read { entries: entries.iter().map(entry::heard).collect() }),

@@ -77,7 +77,7 @@ impl Visit<'_> {
         self.shown(&repair)
     }
 
-    fn shown(&mut self, repair: &Repair) -> Result<Answer, Problem> {
+    pub(super) fn shown(&mut self, repair: &Repair) -> Result<Answer, Problem> {
         let around = Around { facts: &self.facts, people: &self.people };
         let mut shown = view::repair_view(repair, &around);
         for row in self.store.journal.live()?.into_iter().filter(|row| row.repair != repair.id) {
@@ -158,8 +158,21 @@ impl Visit<'_> {
                 let ago_ms = ago_ms.max(&0) + self.waited_ms;
                 self.tell_any(id, &Command::Report { happening: happening.clone(), ago_ms })
             }
-            _ => self.tell_any(id, command),
+            _ => {
+                self.ask_pin_for(id, command)?;
+                self.tell_any(id, command)
+            }
         }
+    }
+
+    /// A line that is drawn and a rule that is waived ask the PIN of who has a key; practice asks none.
+    fn ask_pin_for(&mut self, id: &str, command: &Command) -> Result<(), Problem> {
+        let person = match command {
+            Command::Sign { .. } => self.facts.person.clone(),
+            Command::Waive { foreman, .. } => Some(foreman.clone()),
+            _ => return Ok(()),
+        };
+        if self.store.repair(id)?.rehearsal { Ok(()) } else { self.ask_pin(person.as_deref()) }
     }
 
     pub(super) fn tell_any(&mut self, id: &str, command: &Command) -> Result<Answer, Problem> {
@@ -234,6 +247,9 @@ impl Visit<'_> {
 
     pub(super) fn issue(&mut self, id: &str) -> Result<Answer, Problem> {
         let repair = self.store.repair(id)?;
+        if repair.issued.is_some() {
+            return self.shown(&repair);
+        }
         // A number is not given to a certificate that can't be printed.
         let missing = certificate::derive::refusals(&repair, &self.people);
         if !missing.is_empty() {
@@ -254,15 +270,8 @@ impl Visit<'_> {
 
     pub(super) fn certificate(&mut self, id: &str) -> Result<Answer, Problem> {
         let repair = self.store.repair(id)?;
-        let chain = record::chain(&repair, &self.store.journal.entries(id)?, &self.facts.device)?;
-        let folder = self.store.folder.clone();
-        let photo = |sha256: &str| photos::read(&folder, sha256.parse().ok()?).ok();
-        let content = certificate::derive(&repair, &chain, &self.people, &photo, self.facts.moment.clone())
-            .map_err(|broken| Problem::refused(&broken))?;
-        let pdf = certificate::build(&content).map_err(|problem| {
-            Problem::error("certificate", format!("The certificate could not be made. {problem}"))
-        })?;
-        let name = format!("{}.pdf", file_name(&content.number));
+        let (number, pdf) = self.certificate_file(&repair)?;
+        let name = format!("{}.pdf", file_name(&number));
         Ok(Answer::File { name, media_type: "application/pdf".into(), bytes: packed(&pdf) })
     }
 

@@ -11,6 +11,7 @@ use crate::inspection::SameHour;
 use crate::procedure::Command;
 use crate::procedure::line::{Defect, Line};
 use crate::procedure::plan::PlanChoice;
+use crate::seal::Secret;
 use crate::shelf::{Document, DocumentKind};
 
 /// A request with what the asking side knows of the world.
@@ -31,6 +32,13 @@ pub struct Envelope {
     /// How long the tap waited before it got through, in milliseconds: a report happened that long ago.
     #[serde(default)]
     pub waited_ms: u32,
+    /// The PIN of who taps, or a new one. It stands beside the request and not in it, because of a request a hash is
+    /// kept, and whoever knows the hash of so short a secret knows the secret.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub pin: Option<Secret>,
+    /// The password of a key file.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub password: Option<Secret>,
     pub request: Request,
 }
 
@@ -159,6 +167,30 @@ pub enum Request {
     /// Give the certificate its number.
     Issue {
         repair: String,
+    },
+    /// Sign the issued certificate with the key of who taps, opened by the PIN of the envelope. A rehearsal is signed
+    /// with keys made on the spot.
+    Seal {
+        repair: String,
+    },
+    /// Make a key for a person, locked by the PIN of the envelope.
+    MakeKey {
+        person: String,
+    },
+    /// Take a key file (PKCS#12), opened by the password of the envelope and locked by its PIN.
+    ImportKey {
+        person: String,
+        bytes: String,
+    },
+    /// Mark the key of a person as no longer good from an instant on.
+    RevokeKey {
+        person: String,
+        from_ms: i64,
+        reason: String,
+    },
+    /// The certificates of a person's keys, as PEM, to hand to owners.
+    PersonCertificate {
+        person: String,
     },
     /// The certificate as PDF; before it is issued, a draft that says so.
     Certificate {

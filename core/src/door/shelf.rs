@@ -9,8 +9,13 @@ impl Visit<'_> {
         Ok(Answer::Shelf(Box::new(self.store.shelf()?.documents.clone())))
     }
 
-    pub(super) fn keep(&mut self, document: Document) -> Result<Answer, Problem> {
+    pub(super) fn keep(&mut self, mut document: Document) -> Result<Answer, Problem> {
         sound(&document)?;
+        // Keys have requests of their own: what a form says of them does not count.
+        if let Document::Person(person) = &mut document {
+            let known = self.people.iter().find(|known| known.id == person.id);
+            person.keys = known.map_or_else(Vec::new, |known| known.keys.clone());
+        }
         with_writing(self, |store, writing| {
             store.record_shelf(writing, vec![ShelfEvent::Kept { document: Box::new(document) }])
         })?;

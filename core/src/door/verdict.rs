@@ -2,6 +2,7 @@
 
 use serde::Serialize;
 
+use super::paper::SignedBy;
 use super::record::{RecordFile, entries_of};
 use super::told::{Flag, Told, flags, told};
 use crate::journal::{self, Damage, Entry, Fault, codec, heads_of};
@@ -27,6 +28,10 @@ pub struct Verdict {
     pub breaks_at: Option<usize>,
     /// What the record says of the repair; `None` if it can't be followed.
     pub told: Option<Told>,
+    /// The keys that signed the file, in their order; none for a record.
+    pub signatures: Vec<SignedBy>,
+    /// The number of the certificate that replaced this one, as far as this folder knows.
+    pub superseded_by: Option<String>,
 }
 
 /// One thing that was looked at.
@@ -39,6 +44,12 @@ pub struct Looked {
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "snake_case")]
 pub enum Look {
+    /// The file was not changed since the keys signed it.
+    File,
+    /// Both keys have signed, none is revoked, and all are trusted where the reader said whom to trust.
+    Keys,
+    /// The pages say what the record inside says, and name the head of its chain.
+    Pages,
     /// Every entry follows from the one before, and its bytes give its hash.
     Chain,
     /// The head that the file names belongs to the last entry.
@@ -80,6 +91,8 @@ impl Verdict {
             flags: vec![],
             breaks_at: None,
             told: None,
+            signatures: vec![],
+            superseded_by: None,
         }
     }
 

@@ -5,8 +5,8 @@ use super::event::{Event, Record};
 use super::happening::Happening;
 use super::repair::{
     Answered, AtMark, Attempt, AttemptEnded, Broken, ClockJump, Closed, Correction, CorrectionOf, Doubt, Go, Issued,
-    LateralOpened, Note, Photo, Reading, ReadingField, Repair, Signature, StageSpan, Stamp, Target, TestPush, Waiver,
-    WorkedOut,
+    LateralOpened, Note, Photo, Reading, ReadingField, Repair, Sealed, Signature, StageSpan, Stamp, Target, TestPush,
+    Waiver, WorkedOut,
 };
 use super::stage::Stage;
 use crate::facts::Facts;
@@ -48,6 +48,7 @@ pub fn apply(repair: Option<Repair>, event: &Event, facts: &Facts) -> Option<Rep
             photos: vec![],
             clock_jumps: vec![],
             signatures: vec![],
+            seals: vec![],
             issued: None,
             issued_before: vec![],
             closed: None,
@@ -132,9 +133,17 @@ fn change(repair: &mut Repair, event: &Event, facts: &Facts) {
                 name: name.clone(),
                 statement: statement.clone(),
                 strokes: strokes.clone(),
+                key: facts.key.clone(),
             });
         }
         Event::Issued { number } => repair.issued = Some(Issued { at, number: number.clone() }),
+        Event::Sealed { role, name, certificate, file } => repair.seals.push(Sealed {
+            at,
+            role: *role,
+            name: name.clone(),
+            certificate: certificate.clone(),
+            file: file.clone(),
+        }),
         Event::StageBegun { .. }
         | Event::Answered { .. }
         | Event::Go { .. }
@@ -151,6 +160,7 @@ fn change(repair: &mut Repair, event: &Event, facts: &Facts) {
 /// What was signed and issued is about what was known then: what comes after needs a record of its own.
 fn reopen(repair: &mut Repair) {
     repair.signatures.clear();
+    repair.seals.clear();
     repair.issued_before.extend(repair.issued.take());
 }
 
@@ -220,7 +230,8 @@ fn change_attempt(attempt: &mut Attempt, event: &Event, facts: &Facts) {
         | Event::ClockSet { .. }
         | Event::Unrepaired { .. }
         | Event::Signed { .. }
-        | Event::Issued { .. } => {}
+        | Event::Issued { .. }
+        | Event::Sealed { .. } => {}
     }
 }
 

@@ -133,4 +133,13 @@ pub enum Event {
     Issued {
         number: String,
     },
+    /// A key signed the issued certificate.
+    Sealed {
+        role: Role,
+        name: String,
+        /// The certificate of the key: DER in base64.
+        certificate: String,
+        /// The SHA-256 of the file with this signature, 64 hexadecimal digits.
+        file: String,
+    },
 }

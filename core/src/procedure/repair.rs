@@ -71,6 +71,9 @@ pub struct Repair {
     pub photos: Vec<Photo>,
     pub clock_jumps: Vec<ClockJump>,
     pub signatures: Vec<Signature>,
+    /// The keys that signed the issued certificate, in their order.
+    #[serde(default)]
+    pub seals: Vec<Sealed>,
     pub issued: Option<Issued>,
     /// Records that were issued before the repair went on, oldest first; each is superseded by the next.
     #[serde(default)]
@@ -300,6 +303,18 @@ pub struct AttemptEnded {
     pub in_pipe: String,
 }
 
+/// A key signed the issued certificate.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Sealed {
+    pub at: Stamp,
+    pub role: Role,
+    pub name: String,
+    /// The certificate of the key: DER in base64.
+    pub certificate: String,
+    /// The SHA-256 of the file with this signature.
+    pub file: String,
+}
+
 /// A drawn line with a name. Without a key it proves nothing about who drew it.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Signature {
@@ -309,6 +324,9 @@ pub struct Signature {
     pub statement: String,
     /// Strokes in thousandths of the pad's width and height.
     pub strokes: Vec<Vec<(i32, i32)>>,
+    /// The fingerprint of the key that was opened with its PIN for it.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub key: Option<String>,
 }
 
 /// The certificate was issued.

@@ -13,10 +13,13 @@ pub mod cms;
 pub mod key;
 pub mod p12;
 pub mod secret;
+pub mod sign;
+pub mod verify;
 pub mod x509;
 
 pub use key::PrivateKey;
 pub use secret::{Secret, Seed};
+pub use sign::{Block, Signer, sign};
 pub use x509::Certificate;
 
 /// Why something about a key or a signature could not be done.

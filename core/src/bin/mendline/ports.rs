@@ -33,7 +33,7 @@ impl Ports {
     ///
     /// Errors: the system gives no random bytes.
     pub fn sense(&self) -> Result<Sensed> {
-        Ok(Sensed { moment: self.moment(), device: self.device.clone(), fresh: random()? })
+        Ok(Sensed { moment: self.moment(), device: self.device.clone(), fresh: random()?, seed: random()? })
     }
 
     fn moment(&self) -> Moment {

@@ -1,4 +1,4 @@
-//! Who signed, with a drawn line and without a key.
+//! Who signed with a drawn line, and whether a PIN said who it was.
 
 use super::Case;
 use crate::certificate::content::{Kind, Known, Signature, Signed};
@@ -41,7 +41,7 @@ fn one(case: &Case, signature: &repair::Signature, word: &str) -> Signature {
         signed: Known::Known(Signed {
             at_ms: signature.at.moment.at_ms,
             device: format!("device {}", signature.at.device),
-            authenticated: false,
+            authenticated: signature.key.is_some(),
             strokes: Some(strokes).filter(|strokes| strokes.iter().any(|stroke| !stroke.is_empty())),
         }),
     }

@@ -14,6 +14,7 @@ use mendline_core::procedure::rules::Rule;
 use serde_json::Value;
 
 use super::text;
+use crate::ports::random;
 
 /// The device of the rehearsal.
 const DEVICE: &str = "k3f0rehearsal";
@@ -80,13 +81,20 @@ impl Crew {
             battery_pct: Some(88),
             typed: Default::default(),
             waited_ms: 0,
+            pin: None,
+            password: None,
             request,
         };
         let sent = serde_json::to_string(&envelope).map_err(|problem| problem.to_string())?;
         let mut fresh = [0; 16];
         fresh[..8].copy_from_slice(&self.taps.to_be_bytes());
         fresh[8..].copy_from_slice(&0x6d65_6e64_6c69_6e65_u64.to_be_bytes());
-        let sensed = Sensed { moment: self.moment(), device: DEVICE.into(), fresh };
+        let sensed = Sensed {
+            moment: self.moment(),
+            device: DEVICE.into(),
+            fresh,
+            seed: random().map_err(|problem| problem.to_string())?,
+        };
         let answer: Value =
             serde_json::from_str(&self.app.handle(&sent, &sensed)).map_err(|problem| problem.to_string())?;
         match answer.get("ok") {

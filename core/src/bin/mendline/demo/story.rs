@@ -256,6 +256,7 @@ fn after_the_hold(crew: &mut Crew, repair: &str, plan: &Value, site: &Site) -> R
     let reviewed = "I have reviewed this record, I answer for the departures named, and I issue this certificate for the contractor.";
     crew.at("15:02:39").by("varga").tell(repair, signature("Ines Varga", reviewed, 2))?;
     crew.ask(Request::Issue { repair: repair.to_owned() })?;
+    crew.ask(Request::Seal { repair: repair.to_owned() })?;
     Ok(())
 }
 

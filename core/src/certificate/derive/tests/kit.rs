@@ -100,6 +100,7 @@ impl Story {
             device: self.device.clone(),
             battery_pct: Some(80),
             typed: BTreeMap::new(),
+            key: None,
         }
     }
 

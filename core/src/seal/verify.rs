@@ -1,0 +1,237 @@
+//! A signed PDF, checked: who signed what, and whether anything was changed or added since.
+//!
+//! A signature covers every byte of the file up to its own update, but for the signature itself. So the last one must
+//! reach the end of the file; and between two, an update may fill a field and add what that field shows, and nothing
+//! else. Anything more could repaint a page under a signature that still counts as valid.
+//!
+//! Source: ISO 32000-1, 12.8; ETSI EN 319 142-1; the attacks by later updates ("shadow" and "incremental saving").
+
+mod updates;
+
+use lopdf::{Document, Object};
+use sha2::{Digest, Sha256};
+
+use super::sign::fields;
+use super::{Certificate, cms};
+
+/// A larger file is not opened.
+const MOST_BYTES: usize = 256 << 20;
+/// The most that one part of a file may unfold to.
+const MOST_UNFOLDED: usize = 64 << 20;
+
+/// What a PDF shows when it is checked.
+#[derive(Debug, Default)]
+pub struct Checked {
+    /// What is wrong, each as a sentence; empty if nothing is.
+    pub flaws: Vec<String>,
+    /// In the order in which they were made.
+    pub signatures: Vec<Signature>,
+    /// What the pages say, in the order of the writing, without spaces and breaks.
+    pub text: String,
+    /// The files inside: name and bytes.
+    pub attachments: Vec<(String, Vec<u8>)>,
+}
+
+/// One signature of a PDF.
+#[derive(Debug)]
+pub struct Signature {
+    /// The field that it fills.
+    pub field: String,
+    /// Nothing that it covers was changed, and the key of its certificate made it.
+    pub intact: bool,
+    /// `None` if it could not be read.
+    pub certificate: Option<Certificate>,
+    /// Others that came with it.
+    pub others: Vec<Certificate>,
+    /// When the signer's device says that it was made, in milliseconds since 1970 UTC, and its offset in minutes.
+    pub at: Option<(i64, i32)>,
+    /// What the name was put to.
+    pub statement: String,
+    /// Where the update ends that it covers.
+    end: usize,
+}
+
+/// Checks a PDF.
+///
+/// Errors: a sentence if it is not a PDF that can be read.
+pub fn verify(pdf: &[u8]) -> Result<Checked, String> {
+    if !pdf.starts_with(b"%PDF-") {
+        return Err("This is not a PDF.".into());
+    }
+    if pdf.len() > MOST_BYTES {
+        return Err("This file is larger than any certificate.".into());
+    }
+    let file = load(pdf)?;
+    let mut checked = Checked { text: text(&file), attachments: attachments(&file), ..Checked::default() };
+    checked.flaws.extend(updates::active_content(&file));
+    signatures(pdf, &file, &mut checked);
+    Ok(checked)
+}
+
+/// The library that reads PDF is not ours: should it ever panic on a hostile file, that file is damaged, no more.
+fn load(pdf: &[u8]) -> Result<Document, String> {
+    let damaged = |why: String| format!("This PDF is damaged and can't be read: {why}.");
+    match std::panic::catch_unwind(|| Document::load_mem(pdf)) {
+        Ok(Ok(file)) if file.catalog().is_ok() => Ok(file),
+        Ok(Ok(_)) => Err(damaged("it has no catalog".into())),
+        Ok(Err(why)) => Err(damaged(why.to_string())),
+        Err(_) => Err(damaged("its parts contradict each other".into())),
+    }
+}
+
+fn signatures(pdf: &[u8], file: &Document, checked: &mut Checked) {
+    let mut found = vec![];
+    for (name, id) in fields(file) {
+        let Ok(field) = file.get_dictionary(id) else { continue };
+        let Ok(value) = field.get(b"V") else { continue };
+        let signed = file.dereference(value).ok().and_then(|(_, signed)| signed.as_dict().ok());
+        match signed.ok_or_else(|| "its value is no signature".to_owned()).and_then(|signed| one(pdf, &name, signed)) {
+            Ok((signature, flaw)) => {
+                checked.flaws.extend(flaw.map(|flaw| format!("The signature “{name}” does not hold: {flaw}.")));
+                found.push(signature);
+            }
+            Err(why) => checked.flaws.push(format!("The signature “{name}” does not hold: {why}.")),
+        }
+    }
+    found.sort_by_key(|signature| signature.end);
+    if let Some(last) = found.last()
+        && last.end != pdf.len()
+    {
+        let more = pdf.len().saturating_sub(last.end);
+        checked.flaws.push(format!("{more} bytes were added after the last signature."));
+    }
+    let ends: Vec<usize> = found.iter().map(|signature| signature.end).collect();
+    checked.flaws.extend(updates::flaws(pdf, &ends));
+    checked.signatures = found;
+}
+
+/// Returns a signature and what is wrong with it.
+///
+/// Errors: what keeps it from being read at all.
+fn one(pdf: &[u8], name: &str, signed: &lopdf::Dictionary) -> Result<(Signature, Option<String>), String> {
+    let word = |key: &[u8]| signed.get(key).and_then(Object::as_name).unwrap_or_default();
+    if word(b"SubFilter") != b"ETSI.CAdES.detached" {
+        return Err("it is of another kind than PAdES".into());
+    }
+    let (open, close, end) = range(pdf, signed).ok_or("the bytes that it covers are not the file around it")?;
+    let der = unpacked(pdf, open, close, signed)?;
+    let read = cms::read(&der).map_err(|why| why.to_string())?;
+    let hash: [u8; 32] = Sha256::new().chain_update(&pdf[..open]).chain_update(&pdf[close..end]).finalize().into();
+    let at = signed.get(b"M").ok().and_then(|at| instant(at.as_str().ok()?));
+    let flaw = if hash != read.hash {
+        Some("what it covers was changed since it was made".to_owned())
+    } else if !read.is_of_its_key() {
+        Some("it was not made by the key of its certificate".to_owned())
+    } else {
+        out_of_time(&read.certificate, at)
+    };
+    let signature = Signature {
+        field: name.to_owned(),
+        intact: hash == read.hash && read.is_of_its_key(),
+        certificate: Some(read.certificate),
+        others: read.others,
+        at,
+        statement: signed.get(b"Reason").ok().and_then(|text| lopdf::decode_text_string(text).ok()).unwrap_or_default(),
+        end,
+    };
+    Ok((signature, flaw))
+}
+
+fn out_of_time(certificate: &Certificate, at: Option<(i64, i32)>) -> Option<String> {
+    let (from, to) = certificate.valid_ms();
+    match at {
+        None => Some("it does not say when it was made".into()),
+        Some((at, _)) if at < from || at > to => {
+            Some("it says that it was made when its certificate was not valid".into())
+        }
+        Some(_) if !certificate.may_sign() => Some("its certificate does not allow to sign".into()),
+        Some(_) if certificate.self_issued() && !certificate.signed_itself() => {
+            Some("its certificate was changed".into())
+        }
+        Some(_) => None,
+    }
+}
+
+/// Returns where the signature's own digits begin and end, brackets included, and where the update ends.
+fn range(pdf: &[u8], signed: &lopdf::Dictionary) -> Option<(usize, usize, usize)> {
+    let numbers = signed.get(b"ByteRange").ok()?.as_array().ok()?;
+    let numbers: Vec<usize> = numbers.iter().filter_map(|one| usize::try_from(one.as_i64().ok()?).ok()).collect();
+    let [0, open, close, rest] = numbers[..] else { return None };
+    let end = close.checked_add(rest)?;
+    let whole = open < close && end <= pdf.len();
+    let framed = whole && pdf[open] == b'<' && pdf[close - 1] == b'>' && pdf[..end].ends_with(b"%%EOF");
+    framed.then_some((open, close, end))
+}
+
+/// Returns the signature between the brackets; what is left of the room must be nought, and nothing may be hidden there.
+fn unpacked(pdf: &[u8], open: usize, close: usize, signed: &lopdf::Dictionary) -> Result<Vec<u8>, String> {
+    let digits = &pdf[open + 1..close - 1];
+    let value = |digit: u8| match digit {
+        b'0'..=b'9' => Some(digit - b'0'),
+        b'a'..=b'f' => Some(digit - b'a' + 10),
+        _ => None,
+    };
+    let (pairs, odd) = digits.as_chunks::<2>();
+    let bytes: Option<Vec<u8>> = pairs.iter().map(|[high, low]| Some(value(*high)? << 4 | value(*low)?)).collect();
+    let bytes = bytes.filter(|_| odd.is_empty()).ok_or("the room of the signature holds something else")?;
+    if signed.get(b"Contents").and_then(Object::as_str).ok() != Some(&bytes) {
+        return Err("the signature stands elsewhere than it says".into());
+    }
+    let length = der_length(&bytes).filter(|length| *length <= bytes.len()).ok_or("it can't be read")?;
+    if bytes[length..].iter().any(|byte| *byte != 0) {
+        return Err("something stands behind it in its room".into());
+    }
+    Ok(bytes[..length].to_vec())
+}
+
+/// Returns how long a DER structure is, head included (X.690, 8.1.3).
+fn der_length(bytes: &[u8]) -> Option<usize> {
+    match bytes {
+        [0x30, short @ ..=0x7f, ..] => Some(2 + usize::from(*short)),
+        [0x30, 0x81, one, ..] => Some(3 + usize::from(*one)),
+        [0x30, 0x82, one, two, ..] => Some(4 + usize::from(u16::from_be_bytes([*one, *two]))),
+        _ => None,
+    }
+}
+
+/// Reads a date such as `D:20261014150239+02'00'`.
+fn instant(text: &[u8]) -> Option<(i64, i32)> {
+    let plain: String = std::str::from_utf8(text).ok()?.strip_prefix("D:")?.replace('\'', "");
+    let at = chrono::DateTime::parse_from_str(&plain, "%Y%m%d%H%M%S%z").ok()?;
+    Some((at.timestamp_millis(), at.offset().local_minus_utc() / 60))
+}
+
+/// Returns what the pages say, without spaces and breaks, so that a line that was broken is found all the same.
+fn text(file: &Document) -> String {
+    let pages: Vec<u32> = file.get_pages().into_keys().collect();
+    let read = || {
+        let chunks = file.extract_text_chunks_with_limit(&pages, MOST_UNFOLDED);
+        chunks.into_iter().filter_map(Result::ok).collect::<String>()
+    };
+    let all = std::panic::catch_unwind(std::panic::AssertUnwindSafe(read)).unwrap_or_default();
+    squeezed(&all)
+}
+
+/// Returns a text without spaces and breaks.
+pub fn squeezed(text: &str) -> String {
+    text.chars().filter(|letter| !letter.is_whitespace()).collect()
+}
+
+/// Returns the files that the catalog names as belonging to the document.
+fn attachments(file: &Document) -> Vec<(String, Vec<u8>)> {
+    let named = |object: &Object| {
+        let specification = file.dereference(object).ok()?.1.as_dict().ok()?;
+        let name = lopdf::decode_text_string(specification.get(b"UF").ok()?).ok()?;
+        let held = file.dereference(specification.get(b"EF").ok()?).ok()?.1.as_dict().ok()?.get(b"F").ok()?;
+        let stream = file.dereference(held).ok()?.1.as_stream().ok()?;
+        let plain = if stream.dict.has(b"Filter") {
+            stream.decompressed_content_with_limit(MOST_UNFOLDED).ok()?
+        } else {
+            stream.content.clone()
+        };
+        Some((name, plain))
+    };
+    let listed = file.catalog().ok().and_then(|catalog| catalog.get(b"AF").ok());
+    let listed = listed.and_then(|all| file.dereference(all).ok()?.1.as_array().ok());
+    listed.into_iter().flatten().filter_map(named).collect()
+}

@@ -1,0 +1,184 @@
+//! What the updates of a file did: each may fill one field, and add what that field shows.
+
+use std::collections::BTreeSet;
+
+use lopdf::{Dictionary, Document, Object, ObjectId};
+
+use super::super::sign::fields;
+use super::load;
+
+/// The keys that a signature may have; others can change what it stands for.
+const SIGNATURE_KEYS: [&[u8]; 8] =
+    [b"Type", b"Filter", b"SubFilter", b"ByteRange", b"Contents", b"Name", b"Reason", b"M"];
+
+/// What could change a page while it is looked at; a certificate holds nothing of it.
+const ACTIVE: [&[u8]; 9] =
+    [b"JS", b"JavaScript", b"OpenAction", b"AA", b"XFA", b"OCProperties", b"RichMediaContent", b"Movie", b"Launch"];
+
+/// Stands in the trailer of an update, before the place of the table that it adds to.
+const PREVIOUS: &[u8] = b"/Prev ";
+
+/// Returns what is wrong with the updates that end at `ends`, in their order.
+pub fn flaws(pdf: &[u8], ends: &[usize]) -> Vec<String> {
+    let Some(first) = ends.first() else { return vec![] };
+    let Some(base) = base(&pdf[..*first]) else {
+        return vec!["The file before the first signature can't be told from it.".into()];
+    };
+    let mut found = vec![];
+    let mut before = match load(&pdf[..base]) {
+        Ok(file) => file,
+        Err(why) => return vec![why],
+    };
+    if pdf[..base].windows(PREVIOUS.len()).any(|part| part == PREVIOUS) {
+        found.push("The file was put together from several updates before it was signed.".into());
+    }
+    for end in ends {
+        match load(&pdf[..*end]) {
+            Ok(after) => {
+                found.extend(changed(&before, &after));
+                before = after;
+            }
+            Err(why) => found.push(why),
+        }
+    }
+    found
+}
+
+/// Returns where the file ended that the first update was written behind: its trailer says where that one's table is.
+fn base(pdf: &[u8]) -> Option<usize> {
+    let previous = pdf.windows(PREVIOUS.len()).rposition(|part| part == PREVIOUS)? + PREVIOUS.len();
+    let digits: String =
+        pdf[previous..].iter().map_while(|byte| byte.is_ascii_digit().then_some(*byte as char)).collect();
+    let wanted = format!("startxref\n{digits}\n%%EOF");
+    let at = pdf.windows(wanted.len()).position(|part| part == wanted.as_bytes())?;
+    Some(at + wanted.len())
+}
+
+/// Returns what an update changed beyond filling one field.
+fn changed(before: &Document, after: &Document) -> Vec<String> {
+    let mut found = vec![];
+    for key in [&b"Root"[..], b"Info", b"ID", b"Encrypt"] {
+        if before.trailer.get(key).ok() != after.trailer.get(key).ok() {
+            found.push(format!("An update changed the {} of the file.", String::from_utf8_lossy(key)));
+        }
+    }
+    let known: Vec<ObjectId> = fields(before).into_iter().map(|(_, id)| id).collect();
+    let mut filled = vec![];
+    for (id, old) in before.objects.iter().filter(|(_, old)| !is_table(old)) {
+        match after.objects.get(id) {
+            Some(new) if new == old => {}
+            Some(new) if known.contains(id) && fills(old, new) => filled.push(*id),
+            Some(new) => found.push(format!("An update changed {} (object {}).", what(new), id.0)),
+            None => found.push(format!("An update took out {} (object {}).", what(old), id.0)),
+        }
+    }
+    let [field] = filled[..] else {
+        found.push(format!("An update filled {} signature fields; it may fill one.", filled.len()));
+        return found;
+    };
+    let shown = belongs(after, field, &before.objects.keys().copied().collect());
+    for (id, new) in after.objects.iter().filter(|(id, new)| !before.objects.contains_key(id) && !is_table(new)) {
+        if !shown.contains(id) {
+            found.push(format!("An update added {} (object {}) that no signature shows.", what(new), id.0));
+        } else if let Some(flaw) = strange(new) {
+            found.push(format!("{flaw} (object {}).", id.0));
+        }
+    }
+    found
+}
+
+/// The tables of where objects stand are written anew by every update.
+fn is_table(object: &Object) -> bool {
+    object.as_stream().is_ok_and(|stream| stream.dict.has_type(b"XRef"))
+}
+
+/// Says whether a field was empty and is now signed, and is otherwise the same.
+fn fills(old: &Object, new: &Object) -> bool {
+    let (Ok(old), Ok(new)) = (old.as_dict(), new.as_dict()) else { return false };
+    let rest = |field: &Dictionary| {
+        let mut rest = field.clone();
+        rest.remove(b"V");
+        rest.remove(b"AP");
+        rest
+    };
+    let signature = old.get(b"FT").is_ok_and(|kind| kind.as_name().is_ok_and(|kind| kind == b"Sig"));
+    let only_normal = new.get(b"AP").and_then(Object::as_dict).is_ok_and(|shown| shown.len() == 1 && shown.has(b"N"));
+    signature && !old.has(b"V") && new.has(b"V") && only_normal && same(&rest(old), &rest(new))
+}
+
+fn same(one: &Dictionary, other: &Dictionary) -> bool {
+    one.len() == other.len() && one.iter().all(|(key, value)| other.get(key).ok() == Some(value))
+}
+
+/// Returns the new objects that the signature and the appearance of a field lead to.
+fn belongs(file: &Document, field: ObjectId, old: &BTreeSet<ObjectId>) -> BTreeSet<ObjectId> {
+    let mut found = BTreeSet::new();
+    let mut open: Vec<&Object> = vec![];
+    if let Ok(field) = file.get_dictionary(field) {
+        open.extend([field.get(b"V").ok(), field.get(b"AP").ok()].into_iter().flatten());
+    }
+    while let Some(object) = open.pop() {
+        match object {
+            Object::Reference(id) if !old.contains(id) && found.insert(*id) => open.extend(file.objects.get(id)),
+            Object::Array(all) => open.extend(all),
+            Object::Dictionary(all) => open.extend(all.iter().map(|(_, value)| value)),
+            Object::Stream(stream) => open.extend(stream.dict.iter().map(|(_, value)| value)),
+            _ => {}
+        }
+    }
+    found
+}
+
+/// Returns what an object that a signature brings must not be.
+fn strange(object: &Object) -> Option<&'static str> {
+    let plain = object.as_dict().or_else(|_| object.as_stream().map(|stream| &stream.dict)).ok()?;
+    let unknown = |(key, _): (&Vec<u8>, &Object)| !SIGNATURE_KEYS.contains(&key.as_slice());
+    if plain.has_type(b"Sig") && plain.iter().any(unknown) {
+        return Some("A signature carries more than a signature");
+    }
+    let kinds: [&[u8]; 4] = [b"Page", b"Pages", b"Catalog", b"Annot"];
+    kinds.iter().any(|kind| plain.has_type(kind)).then_some("A signature brings a page or a note of its own")
+}
+
+fn what(object: &Object) -> &'static str {
+    let plain = object.as_dict().or_else(|_| object.as_stream().map(|stream| &stream.dict)).ok();
+    match plain.and_then(|plain| plain.get(b"Type").ok()?.as_name().ok()) {
+        Some(b"Page" | b"Pages") => "a page",
+        Some(b"Catalog") => "the catalog",
+        Some(b"Annot") => "a field",
+        Some(b"Font" | b"FontDescriptor") => "a font",
+        Some(b"EmbeddedFile" | b"Filespec") => "the file inside",
+        Some(b"Metadata") => "the description of the file",
+        Some(b"Sig") => "a signature",
+        Some(b"StructElem" | b"StructTreeRoot") => "the structure",
+        _ => "what a page shows",
+    }
+}
+
+/// Returns what could act by itself in a reader.
+pub fn active_content(file: &Document) -> Option<String> {
+    let found = file.objects.iter().find(|(_, object)| acts(object));
+    found.map(|((number, _), _)| format!("The file holds something that acts by itself (object {number})."))
+}
+
+fn acts(object: &Object) -> bool {
+    let mut open = vec![object];
+    while let Some(object) = open.pop() {
+        let inner = match object {
+            Object::Array(all) => {
+                open.extend(all);
+                continue;
+            }
+            Object::Dictionary(inner) => inner,
+            Object::Stream(stream) => &stream.dict,
+            _ => continue,
+        };
+        for (key, value) in inner.iter() {
+            if ACTIVE.contains(&key.as_slice()) || value.as_name().is_ok_and(|name| ACTIVE.contains(&name)) {
+                return true;
+            }
+            open.push(value);
+        }
+    }
+    false
+}

@@ -1,0 +1,139 @@
+//! A signed certificate, as others' tools see it: every one of them finds both signatures sound.
+
+use mendline_core::seal::verify::verify;
+use mendline_tests::empty_folder;
+
+use super::{AT_MS, put, run, said, signed_by_both, signer, unsigned};
+
+fn roles(pdf: &[u8]) -> Vec<String> {
+    let checked = verify(pdf).unwrap();
+    assert_eq!(checked.flaws, Vec::<String>::new());
+    checked.signatures.iter().map(|one| one.certificate.as_ref().unwrap().holder().role).collect()
+}
+
+#[test]
+fn both_signatures_hold_one_after_the_other() {
+    for name in crate::certificate::NAMES {
+        let one = put(&unsigned(name), "technician", "Tomas Ekdal", 1);
+        assert_eq!(roles(&one), ["technician"], "{name}");
+        let both = put(&one, "foreman", "Ines Varga", 2);
+        assert!(both.starts_with(&one), "{name}: the second is an update behind the first");
+        assert_eq!(roles(&both), ["technician", "foreman"], "{name}");
+        let checked = verify(&both).unwrap();
+        assert!(checked.signatures.iter().all(|one| one.intact && one.at == Some((AT_MS, 120))), "{name}");
+    }
+}
+
+#[test]
+fn a_field_is_signed_once_and_only_if_it_is_there() {
+    let both = signed_by_both("accepted");
+    let (key, certificate) = signer("Ines Varga", "foreman", 2);
+    let fonts = mendline_core::certificate::fonts::Fonts::bundled().unwrap();
+    let chain = [certificate];
+    let with = mendline_core::seal::Signer { key: &key, chain: &chain, fonts: &fonts };
+    for field in ["foreman", "owner"] {
+        let block = mendline_core::seal::Block { field: field.into(), at_ms: AT_MS, ..Default::default() };
+        let told = mendline_core::seal::sign(&both, &with, &block).unwrap_err().to_string();
+        assert!(told.contains(field), "{told}");
+    }
+    assert!(mendline_core::seal::sign(b"%PDF-1.7", &with, &Default::default()).is_err());
+}
+
+#[test]
+fn poppler_finds_both_signatures_valid() {
+    let folder = empty_folder();
+    let path = folder.path().join("signed.pdf");
+    std::fs::write(&path, signed_by_both("accepted")).unwrap();
+    let Some(output) = run("pdfsig", &["-nocert", path.to_str().unwrap()]) else { return };
+    let text = said(&output);
+    assert_eq!(text.matches("Signature Validation: Signature is Valid.").count(), 2, "{text}");
+    assert!(text.contains("Total document signed"), "{text}");
+    assert_eq!(text.matches("ETSI.CAdES.detached").count(), 2, "{text}");
+    for name in ["Tomas Ekdal", "Ines Varga"] {
+        assert!(text.contains(name), "{text}");
+    }
+}
+
+#[test]
+fn qpdf_and_mupdf_find_the_file_sound() {
+    let folder = empty_folder();
+    let path = folder.path().join("signed.pdf");
+    std::fs::write(&path, signed_by_both("stress")).unwrap();
+    let path = path.to_str().unwrap();
+    if let Some(output) = run("qpdf", &["--check", path]) {
+        assert!(output.status.success(), "{}", said(&output));
+    }
+    let page = folder.path().join("page.png");
+    if let Some(output) = run("mutool", &["draw", "-q", "-o", page.to_str().unwrap(), path, "1"]) {
+        assert!(output.status.success() && output.stderr.is_empty(), "{}", said(&output));
+    }
+}
+
+#[test]
+fn openssl_finds_both_signatures_valid_as_cades() {
+    let pdf = signed_by_both("accepted");
+    let file = lopdf::Document::load_mem(&pdf).unwrap();
+    let folder = empty_folder();
+    let at = |name: &str| folder.path().join(name).to_str().unwrap().to_owned();
+    let signatures =
+        file.objects.values().filter_map(|object| object.as_dict().ok()).filter(|one| one.has_type(b"Sig"));
+    let mut seen = 0;
+    for signature in signatures {
+        let range = signature.get(b"ByteRange").unwrap().as_array().unwrap();
+        let range: Vec<usize> = range.iter().map(|one| one.as_i64().unwrap() as usize).collect();
+        let der = signature.get(b"Contents").unwrap().as_str().unwrap();
+        let length = 4 + usize::from(u16::from_be_bytes([der[2], der[3]]));
+        std::fs::write(at("cms"), &der[..length]).unwrap();
+        let content = [&pdf[..range[1]], &pdf[range[2]..range[2] + range[3]]].concat();
+        std::fs::write(at("content"), content).unwrap();
+        let trusted: String = [("Tomas Ekdal", "technician", 1), ("Ines Varga", "foreman", 2)]
+            .map(|(name, role, byte)| signer(name, role, byte).1.to_pem())
+            .concat();
+        std::fs::write(at("pem"), trusted).unwrap();
+        let (cms, content, pem, time) = (at("cms"), at("content"), at("pem"), (AT_MS / 1000).to_string());
+        let arguments = [
+            "cms",
+            "-verify",
+            "-cades",
+            "-inform",
+            "DER",
+            "-in",
+            &cms,
+            "-content",
+            &content,
+            "-binary",
+            "-CAfile",
+            &pem,
+            "-purpose",
+            "any",
+            "-attime",
+            &time,
+            "-out",
+            "/dev/null",
+        ];
+        let Some(output) = run("openssl", &arguments) else { return };
+        assert!(output.status.success(), "{}", said(&output));
+        seen += 1;
+    }
+    assert_eq!(seen, 2);
+}
+
+/// Judges coverage and later changes too, which the two above don't. Installed by `make deps`.
+#[test]
+fn pyhanko_finds_both_signatures_valid_and_nothing_changed_between_them() {
+    let python = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("../out/python/bin/python");
+    if !python.exists() {
+        println!("skipped: pyHanko is not installed (make deps)");
+        return;
+    }
+    let folder = empty_folder();
+    let at = |name: &str| folder.path().join(name).to_str().unwrap().to_owned();
+    std::fs::write(at("signed.pdf"), signed_by_both("accepted")).unwrap();
+    for (name, role, byte) in [("Tomas Ekdal", "technician", 1), ("Ines Varga", "foreman", 2)] {
+        std::fs::write(at(role), signer(name, role, byte).1.to_pem()).unwrap();
+    }
+    let script = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("seal/pyhanko_check.py");
+    let arguments = [script.to_str().unwrap(), &at("signed.pdf"), &at("technician"), &at("foreman")];
+    let output = run(python.to_str().unwrap(), &arguments).unwrap();
+    assert!(output.status.success(), "{}", said(&output));
+}
