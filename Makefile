@@ -23,7 +23,7 @@ BUILT := $(or $(CARGO_TARGET_DIR),target)/debug
 # By Debian's names. lld links (.cargo/config.toml); the rest of the tests' list reads what was made.
 CORE_PACKAGES := build-essential lld
 WINDOW_PACKAGES := pkg-config libwebkit2gtk-4.1-dev
-TEST_PACKAGES := webkit2gtk-driver xvfb xauth chromium poppler-utils qpdf mupdf-tools python3-venv
+TEST_PACKAGES := webkit2gtk-driver xvfb xauth chromium poppler-utils qpdf mupdf-tools openssl python3-venv
 
 run: deps-core
 	cargo build --package mendline-core

@@ -26,6 +26,7 @@ import { listenForSteps } from "./touch/entry.js";
 import { listenForGhosts } from "./touch/ghost.js";
 import { listenForHolds } from "./touch/hold.js";
 import { listenForPads } from "./touch/pad.js";
+import { parted } from "./parts/pin.js";
 
 const LOOK_AGAIN_MS = 15_000;
 const SILENT_AGAIN_MS = 2_000;
@@ -129,15 +130,15 @@ function look() {
 }
 
 // What writes nothing needs no outbox, and is not said to be recorded.
-const READS = ["certificate", "record", "check_record"];
+const READS = ["certificate", "record", "check_record", "person_certificate"];
 
 /** Sends what a control or a form asks for, and goes on when it was recorded. Returns whether it was. */
-async function send(request, { then, form, stay = false } = {}) {
-  if (wantsName(request) && askWho(() => send(request, { then, form, stay }))) return false;
+async function send(request, { then, form, stay = false, secrets } = {}) {
+  if (wantsName(request) && askWho(() => send(request, { then, form, stay, secrets }))) return false;
   store.fault([]);
   const scope = store.scope();
   if (request.command?.command === "second_go") notices.allow();
-  const response = await (READS.includes(request.do) ? store.ask(request) : store.send(request));
+  const response = await (READS.includes(request.do) ? store.ask(request) : store.send(request, secrets));
   if (!response?.ok) { cues.play("warn"); return false; }
   if (form) { store.forget(form, scope); chosen.drop(); }
   if (request.do === "accept_plan") { store.forget(`plan-${request.repair}`, scope); delete asked[`plan-${request.repair}`]; }
@@ -165,12 +166,13 @@ async function submit(form, { stay } = {}) {
   const raw = controlsOf(form);
   const heard = await hear(raw, store.ask, sure);
   if (heard.problems.length > 0) return store.fault(heard.problems);
-  const { fields, problems } = readForm(heard.controls);
+  const { fields: all, problems } = readForm(heard.controls);
   if (problems.length > 0) return store.fault(problems);
+  const { fields, secrets } = parted(all);
   const whole = merged(JSON.parse(form.dataset.request), fields);
   const request = form.dataset.tidy ? tidied(whole) : whole;
   if (form.dataset.live) { asked[form.id] = fields; return look(); }
-  const options = { then: form.dataset.then, form: form.id, stay };
+  const options = { then: form.dataset.then, form: form.id, stay, secrets };
   if (request.copy_of) return sendMarked(form, request);
   typing = asTyped(raw);
   const sent = form.querySelector("input[type=file]") ? null : send(request, options);

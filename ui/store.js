@@ -83,18 +83,22 @@ export function createStore(ports) {
    * Sends a report or an ask; returns its response, however long the core is silent. The order of the taps is kept.
    * The same request that is still on its way is not sent a second time.
    */
-  function send(request) {
+  function send(request, secrets) {
     const same = state.outbox.find((envelope) => JSON.stringify(envelope.request) === JSON.stringify(request));
     if (same && promised.has(same.id)) return promised.get(same.id).promise;
     const envelope = { id: ports.newId(), ...ports.facts(), tapped_ms: ports.wall(), request };
     const waiting = {};
     waiting.promise = new Promise((resolve) => { waiting.resolve = resolve; });
     promised.set(envelope.id, waiting);
+    if (secrets) unkept.set(envelope.id, secrets);
     state.outbox.push(envelope);
     keepOutbox();
     flush();
     return waiting.promise;
   }
+
+  // A PIN is never written down: a tap that outlives this page is sent without it, and the core asks for it again.
+  const unkept = new Map();
 
   // A tap happened when it was made, however long the core was silent.
   const waited = ({ tapped_ms: tapped, ...envelope }) => ({ ...envelope, waited_ms: Math.min(LONGEST_MS, Math.max(0, Math.round(ports.wall() - (tapped ?? ports.wall())))) });
@@ -105,8 +109,9 @@ export function createStore(ports) {
     try {
       while (state.outbox.length > 0) {
         const sent = ports.monotonic();
-        const response = await ports.ask(waited(state.outbox[0]));
+        const response = await ports.ask({ ...waited(state.outbox[0]), ...unkept.get(state.outbox[0].id) });
         const { id } = state.outbox.shift();
+        unkept.delete(id);
         keepOutbox();
         take(response, sent);
         tries = 0;

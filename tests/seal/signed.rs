@@ -121,7 +121,7 @@ fn openssl_finds_both_signatures_valid_as_cades() {
 /// Judges coverage and later changes too, which the two above don't. Installed by `make deps`.
 #[test]
 fn pyhanko_finds_both_signatures_valid_and_nothing_changed_between_them() {
-    let python = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("../out/python/bin/python");
+    let python = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join(".venv/bin/python");
     if !python.exists() {
         println!("skipped: pyHanko is not installed (make deps)");
         return;

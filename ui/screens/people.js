@@ -1,4 +1,4 @@
-// Who taps. People are picked from the list; nobody is authenticated until people have keys.
+// Who taps, and the key of who signs. A name is picked from the list; a key says by its PIN that it is really them.
 
 import { html } from "../html.js";
 import { choice } from "../parts/choice.js";
@@ -8,6 +8,7 @@ import { note } from "../parts/note.js";
 import { page } from "../parts/page.js";
 import { way } from "../parts/way.js";
 import { say } from "../text/say.js";
+import { key } from "./people/key.js";
 
 export const title = () => say("people.who");
 
@@ -18,7 +19,7 @@ export function render(view) {
     main: html`<main class="stack two-cols"><div>${view.people.length > 0 && choice({
       legend: say("people.pick"), name: "person", picked: view.person,
       options: view.people.map(({ id, name, role, organisation }) => ({ value: id, strong: name, note: [say(`role.${role}`), organisation].filter(Boolean).join(", ") })),
-    })}</div><div>${note({ lead: say("people.not_checked"), text: say("people.not_checked_text") })}
+    })}</div><div>${key(view)}${note({ lead: say("people.not_checked"), text: say("people.not_checked_text") })}
     ${view.person && choice({ legend: say("units.label"), name: "units", picked: view.units, options: ["si", "us"].map((one) => ({ value: one, strong: say(`units.${one}`), note: say(`units.${one}_note`) })) })}
     ${way({ label: say("people.new"), note: say("people.new_note"), href: "#/shelf/person/new" })}${way({ label: say("people.edit"), note: say("shelf.count", { n: view.people.length }), href: "#/shelf/person" })}</div></main>`,
     deck: deck({ act: act({ label: say(back === "#/" ? "done.today" : "people.back"), note: view.people.find(({ id }) => id === view.person)?.name ?? say("people.nobody"), href: back }) }),

@@ -50,7 +50,7 @@ impl Visit<'_> {
         };
         let mut pdf = match repair.seals.last() {
             Some(before) => kept(&self.store.folder, &before.file)?,
-            None => self.paper(&repair, Some(first))?.1,
+            None => self.built(&repair, Some(first))?.1,
         };
         let mut events = vec![];
         for hand in &hands {
@@ -77,7 +77,7 @@ impl Visit<'_> {
     }
 
     /// Returns the paper with what it says: to be signed by `first`, or as a draft without a key.
-    fn paper(&mut self, repair: &Repair, first: Option<&Hand>) -> Result<(Content, Vec<u8>), Problem> {
+    fn built(&mut self, repair: &Repair, first: Option<&Hand>) -> Result<(Content, Vec<u8>), Problem> {
         let chain = record::chain(repair, &self.store.journal.entries(&repair.id)?, &self.facts.device)?;
         let folder = self.store.folder.clone();
         let photo = |sha256: &str| photos::read(&folder, sha256.parse().ok()?).ok();
@@ -98,7 +98,7 @@ impl Visit<'_> {
             let number = issued.number.strip_prefix("REHEARSAL").map_or(issued.number.as_str(), str::trim_start);
             return Ok((number.to_owned(), kept(&self.store.folder, &last.file)?));
         }
-        self.paper(repair, None).map(|(content, pdf)| (content.number, pdf))
+        self.built(repair, None).map(|(content, pdf)| (content.number, pdf))
     }
 
     /// Opens the key of who taps, if it is that person's turn.

@@ -2,7 +2,7 @@
 
 import { html } from "../../html.js";
 import { date } from "../../format.js";
-import { act, deck } from "../../parts/deck.js";
+import { act, deck, small } from "../../parts/deck.js";
 import { facts } from "../../parts/facts.js";
 import { note } from "../../parts/note.js";
 import { section } from "../../parts/section.js";
@@ -11,6 +11,7 @@ import { say } from "../../text/say.js";
 import { at, frame, to } from "./frame.js";
 import { inTheWay } from "./gate.js";
 import { signatures } from "./review/signs.js";
+import { seal, sealing } from "./seal.js";
 import { signed } from "./signed.js";
 
 export const title = (view) => say(view.ending === "accepted" ? "done.issued" : `ending.${view.ending}`);
@@ -21,7 +22,7 @@ export function render(view) {
     title: title(view), mainKind: "review",
     main: html`<div class="review-cols"><div>${repair.closed && section({ id: "closed", title: say("done.reason"), kind: "", inside: facts([{ label: repair.closed.reason, value: when(view, repair.closed.at) }]) })}${signed(view)}</div>
       <aside class="sign section"><h2>${repair.issued ? repair.issued.number : say("certificate.none")}</h2>
-      ${repair.issued && facts([{ label: say("certificate.issued"), value: when(view, repair.issued.at) }])}${view.ending !== null && signatures(view)}
+      ${repair.issued && facts([{ label: say("certificate.issued"), value: when(view, repair.issued.at) }])}${view.ending !== null && signatures(view)}${repair.issued && seal(view)}
       ${way({ label: say("done.record"), note: say("done.record_note"), does: { do: "record", repair: repair.id } })}
       ${way({ label: say("review.again"), note: say("review.again_note"), href: to(view, "review") })}
       ${means(view)}
@@ -37,10 +38,14 @@ function means({ repair, ending }) {
   return note({ lead: say(`certificate.${of}`), text: say(`certificate.${of}_text`) });
 }
 
-function foot({ repair, ending }) {
+function foot(view) {
+  const { repair, ending } = view;
   const word = ending === "accepted" ? "" : "_record";
   const bySigning = ["technician", "foreman"].every((role) => repair.signatures.some((one) => one.role === role));
-  if (repair.issued) return deck({ act: act({ label: say(`done.pdf${word}`), note: repair.issued.number, does: { do: "certificate", repair: repair.id } }) });
+  const save = { label: say(`done.pdf${word}`), note: repair.issued?.number, does: { do: "certificate", repair: repair.id } };
+  const sealed = repair.issued && sealing(view);
+  if (sealed) return deck({ act: sealed, more: [small({ ...save, mark: "go" })] });
+  if (repair.issued) return deck({ act: act(save) });
   if (ending && bySigning) return deck({ act: act({ label: say(`done.issue${word}`), note: say("done.issue_note"), does: { do: "issue", repair: repair.id }, then: `#/repair/${repair.id}` }) });
   return deck({ act: act({ label: say("sign.back"), note: say("sign.back_note"), href: `#/repair/${repair.id}` }) });
 }

@@ -7,6 +7,7 @@ import { dialog } from "../../parts/dialog.js";
 import { lines, picks } from "../../parts/field.js";
 import { form } from "../../parts/action.js";
 import { section } from "../../parts/section.js";
+import { keyOf, pin } from "../../parts/pin.js";
 import { say } from "../../text/say.js";
 import { tell } from "./about.js";
 
@@ -58,7 +59,7 @@ export const waiver = (view, one, i) => {
         id: `waive-foreman-${i}`, name: "command.foreman", label: say("waive.foreman"), value: typed["command.foreman"],
         options: foremen.map(({ id, name: label }) => ({ value: id, label })),
       })}${lines({ id: `waive-reason-${i}`, name: "command.reason", label: say("waive.reason"), value: typed["command.reason"] ?? "", rows: 2, needed: true })}
-      <p class="soft">${say("waive.printed")}</p><button type="submit" class="act"><b>${say("waive.act")}</b><small>${say("waive.note")}</small></button>`,
+      ${!view.repair.rehearsal && foremen.some(keyOf) && pin(`waive-pin-${i}`, say("key.pin_foreman"))}<p class="soft">${say("waive.printed")}</p><button type="submit" class="act"><b>${say("waive.act")}</b><small>${say("waive.note")}</small></button>`,
     })}`,
   });
 };

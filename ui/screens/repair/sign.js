@@ -4,6 +4,7 @@ import { html } from "../../html.js";
 import { form } from "../../parts/action.js";
 import { act, deck } from "../../parts/deck.js";
 import { note } from "../../parts/note.js";
+import { keyOf, pin } from "../../parts/pin.js";
 import { section } from "../../parts/section.js";
 import { say } from "../../text/say.js";
 import { frame, tell, to } from "./frame.js";
@@ -34,7 +35,7 @@ function pad(view, role, me) {
   const kept = view.drafts?.[id]?.["command.strokes"] ?? "[]";
   return section({ id: "pad", title: say("done.draw", { role: say(`role.${role}`) }), inside: html`<p class="lead">${statement(view, role)}</p><p class="soft">${say("done.as", { name: me.name, role: say(`role.${role}`).toLowerCase() })}</p>
     ${form({ id, then: to(view), does: tell(view, { command: "sign", name: me.name, statement: statement(view, role) }), inside: html`<div class="pad-box"><canvas class="pad" data-key="pad-${role}" data-pad="command.strokes" width="900" height="300" role="img" aria-label="${say("done.pad")}"></canvas>${ink(JSON.parse(kept))}</div>
-      <input type="hidden" name="command.strokes" data-as="json" value="${kept}"><button type="button" class="way" data-pad-clear><b>${say("done.again")}</b></button>` })}
+      <input type="hidden" name="command.strokes" data-as="json" value="${kept}"><button type="button" class="way" data-pad-clear><b>${say("done.again")}</b></button>${!view.repair.rehearsal && keyOf(me) && pin("sign-pin")}` })}
     <p class="soft">${say("sign.no_hand")}</p>` });
 }
 

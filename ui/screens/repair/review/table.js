@@ -4,6 +4,7 @@ import { flag, html } from "../../../html.js";
 import { inMinutes, minSec, span, time } from "../../../format.js";
 import { form } from "../../../parts/action.js";
 import { picks } from "../../../parts/field.js";
+import { keyOf, pin } from "../../../parts/pin.js";
 import { say } from "../../../text/say.js";
 import { tell, to } from "../frame.js";
 import { name } from "../gate.js";
@@ -68,5 +69,5 @@ function asked(view, one) {
     ${["yes", "no"].map((value) => html`<label><input type="radio" name="decision" value="${value}" ${flag("checked", picked === value)}>${say(`review.${value}`)}</label>`)}</fieldset></form>
     ${picked !== "no" && form({ id, does: tell(view, { command: "waive", rule: broken.rule, subject: broken.subject, ...(me?.role === "foreman" && { foreman: me.id }) }), then: to(view, "review"), inside: html`
       ${me?.role !== "foreman" && picks({ id: `${id}-who`, name: "command.foreman", label: say("waive.foreman"), value: typed["command.foreman"], options: view.people.filter(({ role }) => role === "foreman").map(({ id: value, name: label }) => ({ value, label })) })}
-      <label class="why" for="${id}-why">${say("review.reason")} <input id="${id}-why" name="command.reason" type="text" value="${typed["command.reason"] ?? ""}" autocomplete="off"></label>` })}`;
+      <label class="why" for="${id}-why">${say("review.reason")} <input id="${id}-why" name="command.reason" type="text" value="${typed["command.reason"] ?? ""}" autocomplete="off"></label>${!view.repair.rehearsal && view.people.some((person) => person.role === "foreman" && keyOf(person)) && pin(`${id}-pin`, say("key.pin_foreman"))}` })}`;
 }
