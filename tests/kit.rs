@@ -31,6 +31,18 @@ pub fn empty_folder() -> TempDir {
     tempfile::tempdir().expect("the temporary folder can be written")
 }
 
+/// Returns the folder of a rehearsal of the whole job, made once for all tests: `certificate.pdf`, `record.json`, `data`.
+pub fn rehearsal() -> &'static Path {
+    static DONE: OnceLock<TempDir> = OnceLock::new();
+    let done = DONE.get_or_init(|| {
+        let folder = empty_folder();
+        let run = Command::new(mendline()).args(["demo", "--out"]).arg(folder.path()).output().expect("it starts");
+        assert!(run.status.success(), "{}", String::from_utf8_lossy(&run.stderr));
+        folder
+    });
+    done.path()
+}
+
 /// Runs the Python of `tests/.venv`, which `make deps-test` sets up; `None`, with a printed notice, where it is not there.
 pub fn python(arguments: &[String]) -> Option<Output> {
     let program = Path::new(env!("CARGO_MANIFEST_DIR")).join(".venv/bin/python");

@@ -4,6 +4,7 @@
 
 mod attacks;
 mod keys;
+mod people;
 mod signed;
 
 use std::process::{Command, Output};

@@ -33,7 +33,7 @@ impl Office {
                 Moment { at_ms: 1_791_964_800_000 + asked, offset_min: 120, boot_ms: asked, boot_id: "one".into() };
             let mut fresh = [0; 16];
             fresh[..8].copy_from_slice(&asked.to_be_bytes());
-            let sensed = Sensed { moment, device: DEVICE.into(), fresh };
+            let sensed = Sensed { moment, device: DEVICE.into(), fresh, ..Sensed::default() };
             let answer = app.handle(&envelope(&format!("q{asked}"), request), &sensed);
             serde_json::from_str::<Value>(&answer).expect("a response")["ok"].clone()
         };
@@ -240,7 +240,7 @@ fn a_folder_put_back_to_an_older_copy_is_found_by_what_was_handed_out_since() {
     copied(&office.data(), &older);
     let mut app = App::open(&office.data()).expect("it opens");
     let moment = Moment { at_ms: 1_791_964_900_000, offset_min: 120, boot_ms: 900, boot_id: "one".into() };
-    let sensed = Sensed { moment, device: DEVICE.into(), fresh: [7; 16] };
+    let sensed = Sensed { moment, device: DEVICE.into(), fresh: [7; 16], ..Sensed::default() };
     let command = json!({ "command": "note", "text": "the last" });
     let request = json!({ "do": "tell", "repair": office.repairs[0], "command": command });
     assert!(app.handle(&envelope("later", request), &sensed).contains("\"ok\""));

@@ -158,6 +158,7 @@ export const record = {
   "ending.null": "Certificate",
   "done.reason": "Why no patch",
   "done.signed": "{at}, drawn, not authenticated",
+  "done.signed_pin": "{at}, drawn, with PIN",
   "done.not_signed": "has not signed",
   "done.draw": "{role}: draw your line",
   "done.as": "as {name}, {role}",

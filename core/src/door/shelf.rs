@@ -11,11 +11,7 @@ impl Visit<'_> {
 
     pub(super) fn keep(&mut self, mut document: Document) -> Result<Answer, Problem> {
         sound(&document)?;
-        // Keys have requests of their own: what a form says of them does not count.
-        if let Document::Person(person) = &mut document {
-            let known = self.people.iter().find(|known| known.id == person.id);
-            person.keys = known.map_or_else(Vec::new, |known| known.keys.clone());
-        }
+        self.leave_keys(&mut document);
         with_writing(self, |store, writing| {
             store.record_shelf(writing, vec![ShelfEvent::Kept { document: Box::new(document) }])
         })?;
@@ -34,9 +30,22 @@ impl Visit<'_> {
     }
 
     pub(super) fn take_examples(&mut self) -> Result<Answer, Problem> {
-        let events = examples().map_err(|problem| Problem::error("program_fault", problem.to_string()))?;
+        let mut events = examples().map_err(|problem| Problem::error("program_fault", problem.to_string()))?;
+        for event in &mut events {
+            if let ShelfEvent::Kept { document } = event {
+                self.leave_keys(document);
+            }
+        }
         with_writing(self, |store, writing| store.record_shelf(writing, events))?;
         self.shelf()
+    }
+
+    /// Keys have requests of their own: what a form or an example says of them does not count.
+    fn leave_keys(&self, document: &mut Document) {
+        if let Document::Person(person) = document {
+            let known = self.people.iter().find(|known| known.id == person.id);
+            person.keys = known.map_or_else(Vec::new, |known| known.keys.clone());
+        }
     }
 }
 
