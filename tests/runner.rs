@@ -9,7 +9,6 @@ mod check_values;
 mod clocks;
 mod door;
 mod inspection;
-mod keys;
 mod kills;
 mod record;
 mod rules_page;

@@ -3,6 +3,7 @@
 //! A check by a tool that is not installed is skipped, and says so.
 
 mod attacks;
+mod in_earnest;
 mod keys;
 mod people;
 mod signed;

@@ -1,4 +1,4 @@
-//! The keys of people through the door: made, asked for, handed out, revoked; and a real record that both have signed.
+//! A record in earnest: both keys sign it in turn, through the door, and who trusts them finds it valid.
 
 use std::path::Path;
 
@@ -123,29 +123,12 @@ fn copy(from: &Path, to: &Path) {
 }
 
 #[test]
-fn a_key_is_made_once_kept_by_its_pin_and_handed_out_without_its_secret() {
-    let folder = empty_folder();
-    let mut desk = Desk::open(folder.path());
-    let make = || json!({ "do": "make_key", "person": "ekdal" });
-    for weak in ["", "12345", "111111"] {
-        assert_eq!(desk.refused(("ekdal", weak), make()), "pin_weak", "{weak}");
-    }
-    desk.ok(TECHNICIAN, make());
-    assert_eq!(desk.refused(TECHNICIAN, make()), "has_key");
-    assert!(!holds(folder.path(), TECHNICIAN.1.as_bytes()), "the PIN stands in a file");
-    let file = desk.ok(("ekdal", ""), json!({ "do": "person_certificate", "person": "ekdal" }));
-    let text = String::from_utf8(bytes(&file)).unwrap();
-    assert!(text.contains("BEGIN CERTIFICATE") && !text.contains("PRIVATE"), "{text}");
-    assert_eq!(desk.refused(FOREMAN, json!({ "do": "person_certificate", "person": "varga" })), "no_key");
-}
-
-#[test]
 fn neither_a_form_nor_the_examples_change_the_keys_of_a_person() {
     let folder = empty_folder();
     let mut desk = Desk::with_keys(folder.path());
     let before = desk.keys_of("varga");
     assert_eq!(before.as_array().unwrap().len(), 1);
-    let person = json!({ "person": { "id": "varga", "name": "Ines Varga", "role": "foreman", "keys": [] } });
+    let person = json!({ "kind": "person", "sheet": { "id": "varga", "name": "Ines Varga", "role": "foreman", "keys": [] } });
     desk.ok(FOREMAN, json!({ "do": "keep", "document": person }));
     assert_eq!(desk.keys_of("varga"), before);
     desk.ok(FOREMAN, json!({ "do": "take_examples" }));
