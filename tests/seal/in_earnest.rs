@@ -128,7 +128,8 @@ fn neither_a_form_nor_the_examples_change_the_keys_of_a_person() {
     let mut desk = Desk::with_keys(folder.path());
     let before = desk.keys_of("varga");
     assert_eq!(before.as_array().unwrap().len(), 1);
-    let person = json!({ "kind": "person", "sheet": { "id": "varga", "name": "Ines Varga", "role": "foreman", "keys": [] } });
+    let person =
+        json!({ "kind": "person", "sheet": { "id": "varga", "name": "Ines Varga", "role": "foreman", "keys": [] } });
     desk.ok(FOREMAN, json!({ "do": "keep", "document": person }));
     assert_eq!(desk.keys_of("varga"), before);
     desk.ok(FOREMAN, json!({ "do": "take_examples" }));

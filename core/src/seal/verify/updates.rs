@@ -18,6 +18,9 @@ const ACTIVE: [&[u8]; 9] =
 /// Stands in the trailer of an update, before the place of the table that it adds to.
 const PREVIOUS: &[u8] = b"/Prev ";
 
+/// Ends every update, before the place of its table.
+const TABLE: &[u8] = b"\nstartxref\n";
+
 /// Returns what is wrong with the updates that end at `ends`, in their order.
 pub fn flaws(pdf: &[u8], ends: &[usize]) -> Vec<String> {
     let Some(first) = ends.first() else { return vec![] };
@@ -29,7 +32,7 @@ pub fn flaws(pdf: &[u8], ends: &[usize]) -> Vec<String> {
         Ok(file) => file,
         Err(why) => return vec![why],
     };
-    if pdf[..base].windows(PREVIOUS.len()).any(|part| part == PREVIOUS) {
+    if pdf[..base].windows(TABLE.len()).filter(|part| *part == TABLE).count() > 1 {
         found.push("The file was put together from several updates before it was signed.".into());
     }
     for end in ends {
