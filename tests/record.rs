@@ -132,7 +132,7 @@ fn the_certificate_holds_the_record_up_to_its_issue() {
 #[test]
 fn the_certificate_of_the_whole_job_breaks_no_clause_of_its_archive_form() {
     let script = root().join("tests/certificate/archive").display().to_string();
-    let Some(output) = python(&[script, demo().join("certificate.pdf").display().to_string()]) else { return };
+    let Some(output) = python(&[script, rehearsal().join("certificate.pdf").display().to_string()]) else { return };
     let said = String::from_utf8_lossy(&output.stdout);
     assert!(output.status.success() && said.contains("no clause is broken"), "{said}");
 }
