@@ -40,7 +40,7 @@ impl Device {
         let mut fresh = [0; 16];
         fresh[..8].copy_from_slice(&self.seconds.to_be_bytes());
         fresh[8] = self.name.as_bytes()[0];
-        Sensed { moment, device: self.name.into(), fresh }
+        Sensed { moment, device: self.name.into(), fresh, ..Sensed::default() }
     }
 
     fn ok(&mut self, request: Value) -> Value {
