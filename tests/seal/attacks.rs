@@ -46,7 +46,7 @@ fn any_changed_byte_is_found() {
     let pdf = signed_by_both("unrepaired");
     assert_eq!(flaws(&pdf), Vec::<String>::new());
     // A prime step, so that no part of the file is always missed.
-    let step = pdf.len() / 48 | 1;
+    let step = (pdf.len() / 48) | 1;
     for (at, flip) in (0..pdf.len()).step_by(step).zip([0x01, 0x20, 0x80].into_iter().cycle()) {
         let mut changed = pdf.clone();
         changed[at] ^= flip;
