@@ -1,5 +1,7 @@
 //! Signatures a second on one core: signing a certificate, and verifying it with both signatures.
 
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, clippy::disallowed_methods)]
+
 use divan::Bencher;
 use mendline_core::certificate::{self, Content, fonts::Fonts};
 use mendline_core::seal::verify::verify;
