@@ -4,7 +4,7 @@ use std::path::Path;
 
 use mendline_core::door::App;
 use mendline_core::facts::{Moment, Sensed};
-use mendline_tests::empty_folder;
+use mendline_tests::{empty_folder, envelope, open_by_hand};
 use serde_json::{Value, json};
 
 /// A core with a clock that moves a second a request.
@@ -39,7 +39,7 @@ impl Desk {
     }
 
     fn ask(&mut self, id: &str, request: Value) -> Value {
-        self.text(&json!({ "id": id, "person": "varga", "request": request }).to_string())
+        self.text(&envelope(id, request))
     }
 
     fn ok(&mut self, id: &str, request: Value) -> Value {
@@ -49,7 +49,7 @@ impl Desk {
     }
 
     fn opened(&mut self, id: &str, asset: &str) -> String {
-        let answer = self.ok(id, by_hand(asset));
+        let answer = self.ok(id, open_by_hand(asset));
         answer["repair"]["id"].as_str().expect("an id").to_owned()
     }
 
@@ -58,29 +58,15 @@ impl Desk {
     }
 }
 
-fn by_hand(asset: &str) -> Value {
-    json!({
-        "do": "open_by_hand",
-        "contract": "QM-2026-31",
-        "line": {
-            "asset": asset, "upstream": { "name": "MH 1" }, "downstream": { "name": "MH 2" },
-            "length_um": 38_400_000, "height_um": 200_000, "material": "clay", "street": "Kettle Row"
-        },
-        "defect": {
-            "from_um": 7_120_000, "to_um": 7_400_000, "observations": [], "origin": { "kind": "by_hand" }
-        }
-    })
-}
-
 #[test]
 fn the_same_request_twice_writes_once() {
     let folder = empty_folder();
     let mut desk = Desk::with_examples(folder.path());
-    let first = desk.ok("open-1", by_hand("SS-1"));
-    let again = desk.ok("open-1", by_hand("SS-1"));
+    let first = desk.ok("open-1", open_by_hand("SS-1"));
+    let again = desk.ok("open-1", open_by_hand("SS-1"));
     assert_eq!(first["repair"]["id"], again["repair"]["id"]);
     assert_eq!(desk.listed("l").as_array().map(Vec::len), Some(1));
-    let other = desk.ask("open-1", by_hand("SS-2"));
+    let other = desk.ask("open-1", open_by_hand("SS-2"));
     assert_eq!(other["error"]["code"], "request_reused");
 }
 

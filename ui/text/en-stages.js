@@ -17,7 +17,7 @@ export const stages = {
   "waive.title": "Waive this rule",
   "waive.foreman": "Foreman",
   "waive.reason": "Why it may be waived",
-  "waive.printed": "Rule, values, reason and name are printed on the certificate. Nobody is authenticated yet.",
+  "waive.printed": "Rule, values, reason and name are printed on the certificate.",
   "waive.act": "Waive it",
   "waive.note": "by the foreman, with this reason",
   "who.title": "Who are you?",

@@ -1,4 +1,4 @@
-// Who taps: picked once, shown in the mast, changed there. Nobody is authenticated until people have keys.
+// Who taps: picked once, shown in the mast, changed there. A tap is not authenticated; a key is asked for where a name is put to something.
 
 import { html } from "../../html.js";
 import { dialog } from "../../parts/dialog.js";

@@ -1,6 +1,6 @@
 //! The answers of the first ten seconds: result, off the rules, which pipe, where, what was mended, who signs.
 
-use super::{Case, hold, place, reasons, words};
+use super::{Case, hold, place, reasons, signatures, words};
 use crate::certificate::content::{Answer, Departure, Kind, Known, Observation, ResultLine};
 use crate::procedure::rules::Rule;
 use crate::procedure::stage::Outcome;
@@ -195,7 +195,7 @@ fn who_signs(case: &Case) -> Answer {
     };
     let contract = &case.repair.contract;
     let firm = words::joined([contract.contractor.clone(), contract.crew.clone()], ", ");
-    let known = "Not authenticated.";
+    let known = if signatures::by_pin(case) { "Each by PIN." } else { "Not authenticated." };
     match case.kind {
         Kind::Rehearsal => {
             let who = format!("{}; {}.", said(Role::Technician, "technician"), said(Role::Foreman, "foreman"));

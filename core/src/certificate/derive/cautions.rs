@@ -1,6 +1,6 @@
 //! What the paper is not, what to mind, and how to check and keep it.
 
-use super::{Case, place, words};
+use super::{Case, place, signatures, words};
 use crate::certificate::content::{Kind, Known, Pair};
 use crate::shelf::contract::Attachments;
 use crate::units::Length;
@@ -17,13 +17,23 @@ pub fn cautions(case: &Case) -> Vec<Pair> {
     found.push(extent(case));
     found.extend([
         ("Hand readings", "are statements of the person named. Minutes nobody saw are not counted and are shown.".into()),
-        ("Not authenticated", "Names were picked from a list; no PIN and no key says who held the device. A drawn line alone proves nothing.".into()),
+        who(case),
 ("Before going near", "Confined space, traffic, compressed air, uncured or hot resin, styrene and sewage can kill. Permit, data sheet, safety data sheet, local codes and licensed practice decide.".into()),
         ("To check this file", check(case.kind).into()),
         ("The record", record(case)),
         ("To keep it", keep(case.kind).into()),
     ]);
     found.into_iter().map(|(label, value): (&str, String)| Pair { label: label.into(), value }).collect()
+}
+
+fn who(case: &Case) -> (&'static str, String) {
+    if signatures::by_pin(case) {
+        let says = "Each who signed opened a key of their own with a PIN. Whose key it is, the owner learns from the contractor, not from this page.";
+        return ("Whose key", says.into());
+    }
+    let says =
+        "Names were picked from a list; no PIN and no key says who held the device. A drawn line alone proves nothing.";
+    ("Not authenticated", says.into())
 }
 
 fn extent(case: &Case) -> (&'static str, String) {

@@ -16,6 +16,12 @@ pub fn signatures(case: &Case) -> Vec<Signature> {
         .collect()
 }
 
+/// Says whether all who signed opened a key of their own with its PIN.
+pub fn by_pin(case: &Case) -> bool {
+    let signatures = &case.repair.signatures;
+    !signatures.is_empty() && signatures.iter().all(|signature| signature.key.is_some())
+}
+
 fn unsigned(word: &str) -> Signature {
     Signature {
         name: format!("No {}", word.to_lowercase()),

@@ -288,6 +288,20 @@ fn a_signature_is_drawn_and_not_authenticated_and_no_key_seals_it() {
 }
 
 #[test]
+fn a_signature_by_pin_says_so_wherever_the_page_speaks_of_it_and_one_alone_is_not_enough() {
+    let with_keys = |count: usize| {
+        let signed = mended().changed(|repair| {
+            repair.signatures.iter_mut().take(count).for_each(|one| one.key = Some("ab".repeat(32)));
+        });
+        let content = signed.content().unwrap();
+        let page = format!("{:?} {:?}", content.answers, content.cautions);
+        (page.contains("Not authenticated"), page.contains("Each by PIN") && page.contains("Whose key"))
+    };
+    assert_eq!(with_keys(2), (false, true));
+    assert_eq!(with_keys(1), (true, false));
+}
+
+#[test]
 fn a_photo_tells_stage_time_place_and_both_hashes() {
     let content = content();
     assert_eq!(content.photos.len(), 12);
