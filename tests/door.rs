@@ -230,3 +230,29 @@ fn a_photo_is_kept_with_its_bytes_and_a_text_is_not_a_photo() {
     assert_eq!((back["bytes"].as_str(), back["media_type"].as_str()), (Some(photo.as_str()), Some("image/jpeg")));
     assert_eq!(desk.ask("t", keep("aGVsbG8="))["error"]["code"], "photo");
 }
+
+#[test]
+fn what_the_inspection_does_not_say_is_typed_and_what_it_says_stands() {
+    use base64::Engine;
+    let folder = empty_folder();
+    let mut desk = Desk::with_examples(folder.path());
+    let whole = std::fs::read_to_string("../fixtures/inspections/quillmere.txt").unwrap();
+    let without = whole.replacen("ACB;ACC;ACD;ACK", "ACB;ACC;ACK", 1).replacen("200;200;AE;A", "200;200;A", 1);
+    assert_ne!(whole, without);
+    let bytes = base64::engine::general_purpose::STANDARD.encode(without);
+    let files = desk.ok("in", json!({ "do": "import_inspection", "name": "q.txt", "bytes": bytes }));
+    let (file, line) = (&files["files"][0]["file"], &files["files"][0]["inspections"][0]);
+    assert_eq!((line["line"].as_str(), line["material"].as_str()), (Some("SS-03107"), Some("")));
+    let seen = desk.ok("see", json!({ "do": "inspection", "file": file, "index": 0 }));
+    let rows = seen["observations"].as_array().unwrap();
+    let crack = rows.iter().find(|one| one["code"].as_str().is_some_and(|code| code.starts_with("BAB"))).unwrap();
+    let opened = desk.ok(
+        "open",
+        json!({
+            "do": "open_from_inspection", "file": file, "index": 0, "observations": [crack["index"]],
+            "contract": "QM-2026-31", "unsaid": { "asset": "another", "material": "vitrified clay" }
+        }),
+    );
+    assert_eq!(opened["repair"]["line"]["material"], "vitrified clay");
+    assert_eq!(opened["repair"]["line"]["asset"], "SS-03107");
+}

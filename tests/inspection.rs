@@ -77,3 +77,31 @@ fn the_list_shows_every_line_with_both_distances() {
         assert!(squeezed(&list).contains(&squeezed(expected)), "{expected}");
     }
 }
+
+/// Rehearses the whole job on a file; returns what `verify` answers to the certificate.
+fn rehearsed(file: &Path) -> Option<i32> {
+    let folder = empty_folder();
+    let out = folder.path().join("out");
+    let demo =
+        Command::new(mendline()).arg("demo").arg("--out").arg(&out).arg("--inspection").arg(file).output().unwrap();
+    assert!(demo.status.success(), "{}: {}", file.display(), String::from_utf8_lossy(&demo.stderr));
+    Command::new(mendline()).arg("verify").arg(out.join("certificate.pdf")).output().unwrap().status.code()
+}
+
+#[test]
+fn the_job_is_rehearsed_on_any_file_with_a_defect_that_can_be_mended() {
+    for name in ["tallow-street-latin-1.txt", "gannet-steps.xml"] {
+        assert_eq!(rehearsed(&sample(name)), Some(3), "{name}");
+    }
+}
+
+// Its first line is DN 400 and has no material: a slower resin, a longer hold, and something to be typed.
+#[test]
+fn the_job_is_rehearsed_on_the_example_of_others() {
+    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../shared/en13508/example_13508_2.txt");
+    if !path.exists() {
+        println!("skipped: the shared example is not beside this repository");
+        return;
+    }
+    assert_eq!(rehearsed(&path), Some(3));
+}

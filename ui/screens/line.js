@@ -8,6 +8,7 @@ import { act, deck } from "../parts/deck.js";
 import { facts } from "../parts/facts.js";
 import { mast } from "../parts/mast.js";
 import { page } from "../parts/page.js";
+import { field } from "../parts/field.js";
 import { section } from "../parts/section.js";
 import { say } from "../text/say.js";
 import { drawn } from "./line/drawn.js";
@@ -30,11 +31,18 @@ export function render(view) {
       <div class="intake-draw">${drawn(view, shown, picked)}</div>
       <div class="intake-list">${choice({ legend: say("line.observations"), aside: say("line.read", { n: shown.length }), name: "observations", several: true, as: "number-list", picked: picked.map(String), kind: "section", options: shown.map(row) })}${others(aside)}</div>
       <div class="intake-side">${section({ id: "picked", title: say("line.picked"), kind: "", inside: pickedSide(view, shown, picked) })}
-        ${sameHour(view, typed)}${opened(view.contracts, typed)}${file(view)}</div>` })}</main>`,
+        ${sameHour(view, typed)}${unsaid(listed, typed)}${opened(view.contracts, typed)}${file(view)}</div>` })}</main>`,
     deck: deck({ act: chosen.length > 0
       ? act({ label: say("line.act", { n: chosen.length }), note: [extent(chosen, "upstream_um"), ...new Set(chosen.map(clock).filter(Boolean))].join(", "), form: id })
       : act({ label: say("line.pick"), note: say("line.pick_note"), href: "#/by-hand" }) }),
   });
+}
+
+// What identifies the pipe and the file does not say: without it no certificate can be made.
+function unsaid({ line: asset, material, street }, typed) {
+  const missing = Object.entries({ asset, material, street }).filter(([, said]) => !said).map(([name]) => name);
+  return missing.length > 0 && section({ id: "unsaid", title: say("line.unsaid"), inside: html`<p class="soft">${say("line.unsaid_text")}</p>${missing.map((name) =>
+    field({ id: `unsaid-${name}`, name: `unsaid.${name}`, label: say(`hand.${name}`), value: typed[`unsaid.${name}`] ?? "" }))}` });
 }
 
 const row = (one) => ({ value: String(one.index), strong: one.words, note: [one.code, advice(one), one.remark].filter(Boolean).join(" · "), at: [stations(one) ? figures(stations(one)) : "?", clock(one) ?? "", "m"] });

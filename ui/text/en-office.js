@@ -106,6 +106,8 @@ export const office = {
   "line.observations": "Observations",
   "line.read": "{n} read",
   "line.picked": "Picked",
+  "line.unsaid": "Not in the file",
+  "line.unsaid_text": "Without the owner’s key and the material no certificate can be made. Ask the owner.",
   "line.none_picked": "Nothing is picked.",
   "line.repair": "The repair",
   "line.number": "Number (empty: the next one)",

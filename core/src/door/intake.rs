@@ -1,6 +1,6 @@
 //! From an inspection file to an open repair.
 
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
 
 use super::repairs::Opening;
 use super::response::{Answer, Problem};
@@ -135,6 +135,7 @@ impl Visit<'_> {
             index,
             observations,
             same_hour,
+            unsaid,
             contract,
             number,
             rehearsal,
@@ -145,7 +146,29 @@ impl Visit<'_> {
         };
         let (imported, inspection) = self.found(&file, index)?;
         let (line, defect) = line_and_defect(&imported, &inspection, &observations, same_hour)?;
+        let line = unsaid.fill(line);
         self.open(line, defect, Opening { contract, number, rehearsal, video_before })
+    }
+}
+
+/// What identifies the pipe and was typed because the inspection does not say it. What the inspection says stands.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(default, deny_unknown_fields)]
+pub struct Unsaid {
+    pub asset: String,
+    pub material: String,
+    pub street: String,
+}
+
+impl Unsaid {
+    fn fill(self, line: Line) -> Line {
+        let or = |said: String, typed: String| if said.trim().is_empty() { typed.trim().to_owned() } else { said };
+        Line {
+            asset: or(line.asset, self.asset),
+            material: or(line.material, self.material),
+            street: or(line.street, self.street),
+            ..line
+        }
     }
 }
 

@@ -24,7 +24,7 @@ pub use audit::audit;
 pub use by_hand::{ByHand, LateralByHand, Looking};
 pub use checks::{ChecksView, Tried};
 pub use export::{Export, Exported, export};
-pub use intake::line_and_defect;
+pub use intake::{Unsaid, line_and_defect};
 pub use paper::{SignedBy, Trust, Trusted, check_file};
 pub use request::{Envelope, Request};
 pub use response::{Answer, Problem};

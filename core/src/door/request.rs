@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use serde::{Deserialize, Serialize};
 
 use super::by_hand::ByHand;
+use super::intake::Unsaid;
 use crate::entry::Typed;
 use crate::facts::Position;
 use crate::inspection::SameHour;
@@ -91,6 +92,9 @@ pub enum Request {
         /// What "from an hour to the same hour" means, where it was asked.
         #[serde(default)]
         same_hour: Option<SameHour>,
+        /// What identifies the pipe and the inspection does not say.
+        #[serde(default)]
+        unsaid: Unsaid,
         contract: String,
         #[serde(default)]
         number: String,

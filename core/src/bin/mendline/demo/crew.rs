@@ -23,6 +23,8 @@ pub struct Crew {
     app: App,
     day: DateTime<FixedOffset>,
     seconds: i64,
+    /// By how much the day runs behind the written times.
+    behind: i64,
     taps: u64,
     person: &'static str,
 }
@@ -33,7 +35,7 @@ impl Crew {
         let zone = FixedOffset::east_opt(2 * 3600).ok_or("the offset of the rehearsal's clock is wrong")?;
         let day = zone.with_ymd_and_hms(2026, 10, 14, 0, 0, 0).single().ok_or("the rehearsal's day is wrong")?;
         let app = App::open(data).map_err(|fault| fault.to_string())?;
-        let mut crew = Self { app, day, seconds: 6 * 3600, taps: 0, person: "ekdal" };
+        let mut crew = Self { app, day, seconds: 6 * 3600, behind: 0, taps: 0, person: "ekdal" };
         crew.ask(Request::TakeExamples)?;
         Ok(crew)
     }
@@ -42,9 +44,20 @@ impl Crew {
     pub fn at(&mut self, time: &str) -> &mut Self {
         use chrono::Timelike;
         if let Ok(time) = time.parse::<NaiveTime>() {
-            self.seconds = i64::from(time.num_seconds_from_midnight());
+            self.seconds = i64::from(time.num_seconds_from_midnight()) + self.behind;
         }
         self
+    }
+
+    /// Lets the rest of the day begin later than written.
+    pub fn wait(&mut self, seconds: i64) {
+        self.behind += seconds;
+    }
+
+    /// Waits, if need be, so that a written time of the day is not before a moment in milliseconds since 1970.
+    pub fn not_before(&mut self, time: &str, at_ms: i64) {
+        let short = at_ms - self.ms(time) - self.behind * 1000;
+        self.wait(short.max(0).div_euclid(1000) + i64::from(short > 0));
     }
 
     /// Passes the phone to somebody.
