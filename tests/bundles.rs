@@ -43,11 +43,25 @@ impl Device {
         Sensed { moment, device: self.name.into(), fresh, ..Sensed::default() }
     }
 
+    fn asked(&mut self, request: Value, pin: Option<&str>) -> Value {
+        let mut sensed = self.sensed();
+        sensed.seed = [self.seconds as u8; 32];
+        let id = format!("{}-{}", self.name, self.seconds);
+        let mut envelope = json!({ "id": id, "person": "varga", "request": request });
+        if let Some(pin) = pin {
+            envelope["pin"] = json!(pin);
+        }
+        serde_json::from_str(&self.app.handle(&envelope.to_string(), &sensed)).expect("JSON")
+    }
+
+    fn broken(&mut self, request: Value) -> Vec<String> {
+        let answer = self.asked(request, None);
+        let broken = answer["refusal"]["broken"].as_array().unwrap_or_else(|| panic!("{answer}")).clone();
+        broken.iter().map(|one| one["rule"].as_str().expect("a code").to_owned()).collect()
+    }
+
     fn ok(&mut self, request: Value) -> Value {
-        let sensed = self.sensed();
-        let envelope =
-            json!({ "id": format!("{}-{}", self.name, self.seconds), "person": "varga", "request": request });
-        let answer: Value = serde_json::from_str(&self.app.handle(&envelope.to_string(), &sensed)).expect("JSON");
+        let answer = self.asked(request, None);
         assert!(answer["ok"].is_object(), "{answer}");
         answer["ok"].clone()
     }
@@ -144,6 +158,89 @@ fn two_devices_on_one_repair_keep_both_branches_in_any_order() {
     assert_eq!(phone.entries(&repair), laptop.entries(&repair));
     assert_eq!(office.entries(&repair), laptop.entries(&repair));
     assert_eq!(laptop.entries(&repair).len(), 3, "nothing of either is lost");
+}
+
+/// A repair with which phone and laptop went on apart, both knowing of each other.
+fn apart() -> (Device, Device, String) {
+    let (mut phone, mut laptop) = (Device::new("phone"), Device::new("laptop"));
+    let repair = phone.open("SS-1");
+    laptop.take(&phone.send(&[])).expect("the opening");
+    phone.note(&repair, "on the phone");
+    laptop.note(&repair, "on the laptop");
+    let (from_phone, from_laptop) = (phone.send(&[]), laptop.send(&[]));
+    laptop.take(&from_phone).expect("taken");
+    phone.take(&from_laptop).expect("taken");
+    (phone, laptop, repair)
+}
+
+fn notes(device: &mut Device, repair: &str) -> Vec<String> {
+    let shown = device.ok(json!({ "do": "repair", "repair": repair }));
+    let notes = shown["repair"]["notes"].as_array().expect("notes").clone();
+    notes.iter().map(|note| note["text"].as_str().expect("text").to_owned()).collect()
+}
+
+#[test]
+fn after_a_foreign_head_came_the_next_entry_joins_nothing() {
+    let (mut phone, _, repair) = apart();
+    phone.note(&repair, "still on the phone");
+    assert_eq!(notes(&mut phone, &repair), ["on the phone", "still on the phone"]);
+    let kept = Sqlite::open(&phone.folder.path().join("journal.sqlite")).expect("it opens");
+    assert_eq!(kept.heads(&repair).expect("heads").len(), 2);
+    // The lists made anew say the same as before.
+    let before = phone.ok(json!({ "do": "list" }));
+    phone.ok(json!({ "do": "rebuild" }));
+    assert_eq!(phone.ok(json!({ "do": "list" })), before);
+}
+
+#[test]
+fn both_branches_stand_side_by_side_until_the_foreman_chooses_and_the_choice_is_an_entry() {
+    let (mut phone, mut laptop, repair) = apart();
+    let shown = laptop.ok(json!({ "do": "branches", "repair": repair }));
+    assert_eq!(shown["shared"], 1);
+    let branches = shown["branches"].as_array().expect("branches");
+    let about = |branch: &Value| (branch["devices"][0].clone(), branch["steps"][0]["detail"].clone());
+    let found: Vec<_> = branches.iter().map(about).collect();
+    assert!(found.contains(&(json!("phone"), json!("on the phone"))), "{shown}");
+    assert!(found.contains(&(json!("laptop"), json!("on the laptop"))), "{shown}");
+    assert!(branches.iter().all(|branch| branch["steps"][0]["person"] == "varga"));
+    let head = branches.iter().find(|branch| branch["own"] == false).expect("the other")["head"].clone();
+    let choose = |head: &Value, reason: &str, foreman: &str| {
+        json!({ "do": "tell", "repair": repair, "command":
+            { "command": "choose_branch", "head": head, "reason": reason, "foreman": foreman } })
+    };
+    assert_eq!(laptop.broken(choose(&head, "The phone was at the manhole.", "ekdal")), ["foreman_needed"]);
+    assert_eq!(laptop.broken(choose(&head, " ", "varga")), ["reason_missing"]);
+    assert_eq!(laptop.broken(choose(&json!("00".repeat(32)), "Why not.", "varga")), ["bad_value"]);
+    laptop.ok(choose(&head, "The phone was at the manhole.", "varga"));
+    assert_eq!(notes(&mut laptop, &repair), ["on the phone"]);
+    assert_eq!(laptop.entries(&repair).len(), 4, "what is set aside stays");
+    phone.take(&laptop.send(&[])).expect("the choice arrives");
+    assert_eq!(notes(&mut phone, &repair), ["on the phone"]);
+    let shown = phone.ok(json!({ "do": "branches", "repair": repair }));
+    assert_eq!(shown["branches"].as_array().map(Vec::len), Some(1));
+    assert_eq!(shown["repair"]["repair"]["choices"][0]["foreman"], "varga");
+}
+
+#[test]
+fn nothing_is_closed_while_it_is_open_which_branch_counts() {
+    let (mut phone, _, repair) = apart();
+    let close = json!({ "command": "close_unrepaired", "reason": "The line is given up." });
+    let found = phone.broken(json!({ "do": "tell", "repair": repair, "command": close }));
+    assert_eq!(found, ["branch_open"]);
+}
+
+#[test]
+fn the_foreman_chooses_with_his_pin_where_he_has_a_key() {
+    let (mut phone, _, repair) = apart();
+    let made = phone.asked(json!({ "do": "make_key", "person": "varga" }), Some("246802"));
+    assert!(made["ok"].is_object(), "{made}");
+    let head = phone.ok(json!({ "do": "branches", "repair": repair }))["branches"][0]["head"].clone();
+    let command =
+        json!({ "command": "choose_branch", "head": head, "reason": "It has the readings.", "foreman": "varga" });
+    let choose = json!({ "do": "tell", "repair": repair, "command": command });
+    assert_eq!(phone.asked(choose.clone(), None)["error"]["code"], "pin_needed");
+    assert!(phone.asked(choose.clone(), Some("111111"))["error"].is_object());
+    assert!(phone.asked(choose, Some("246802"))["ok"].is_object());
 }
 
 fn refuses(device: &mut Device, bytes: &[u8], says: &str) {

@@ -3,6 +3,7 @@
 const ROUTES = [
   { name: "today", path: /^\/?$/, params: [] },
   { name: "plan", path: /^\/repair\/([^/]+)\/plan$/, params: ["id"] },
+  { name: "branches", path: /^\/repair\/([^/]+)\/branches$/, params: ["id"] },
   { name: "checks", path: /^\/repair\/([^/]+)\/checks(?:\/([a-z0-9-]+))?$/, params: ["id", "name"] },
   { name: "checks", path: /^\/checks(?:\/([a-z0-9-]+))?$/, params: ["name"] },
   { name: "paper", path: /^\/repair\/([^/]+)\/paper$/, params: ["id"] },

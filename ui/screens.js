@@ -3,6 +3,7 @@
 
 import * as checks from "./screens/checks.js";
 import * as check from "./screens/check.js";
+import * as branches from "./screens/branches.js";
 import * as broken from "./screens/broken.js";
 import * as byHand from "./screens/by-hand.js";
 import * as help from "./screens/help.js";
@@ -21,6 +22,7 @@ import * as today from "./screens/today.js";
 export const SCREENS = {
   today: { screen: today, asks: () => ({ do: "today" }), live: true },
   repair: { screen: repair, asks: ({ id }) => ({ do: "repair", repair: id }), live: true, tells: true },
+  branches: { screen: branches, asks: ({ id }) => ({ do: "branches", repair: id }), tells: true },
   plan: { screen: plan, asks: ({ id }, _, asked) => ({ do: "plan", repair: id, ...plan.choiceOf(asked[`plan-${id}`]) }) },
   paper: { screen: paper, asks: ({ id }) => ({ do: "paper", repair: id }) },
   intake: { screen: intake, asks: () => ({ do: "inspections" }) },

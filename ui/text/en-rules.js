@@ -5,7 +5,7 @@ const NAMES = {
   patch_outside_line: "Patch beyond the line", patch_longer_than_packer: "Patch longer than the packer", rods_dont_turn: "Rods don’t turn", too_short_to_bind: "Too short to bind",
   membrane_in_bend: "Membrane in a bend", membrane_short: "Membrane short", pressure_not_named: "Pressure not named", window_empty: "No pressure fits", outside_sheet: "Outside the data sheet",
   batch_too_large: "Batch too large", no_time: "Time too short", closure_before_hold_end: "Closure ends too early", storage_short: "Line above full too early", temperatures_old: "Temperatures old", temperatures_missing: "Temperatures missing",
-  task_open: "Tasks open", task_not_right: "Not right", not_suitable: "Not for a patch", resin_expired: "Resin out of date", storage_outside: "Stored outside the sheet", air_alarm: "Air alarm", air_old: "Air reading old",
+  branch_open: "Devices apart", task_open: "Tasks open", task_not_right: "Not right", not_suitable: "Not for a patch", resin_expired: "Resin out of date", storage_outside: "Stored outside the sheet", air_alarm: "Air alarm", air_old: "Air reading old",
   diameter_differs: "Diameter differs from the plan", packer_test_short: "Packer test short", packer_leaks: "Packer leaks", instrument_overdue: "Calibration overdue", cleaning_old: "Viewed late",
   mark_not_reached: "Mark not reached", packer_not_back: "Packer not back", bare_end_short: "Bare end short", bare_ends_unequal: "Bare ends unequal", go_missing: "No second go",
   joined_without_go: "Joined without a go", joined_expired: "Joined against a rule", ratio_outside: "Ratio outside", mixing_short: "Mixed too short", late_fill_in: "Filled in later", centre_shifted: "Patch shifted",

@@ -10,6 +10,7 @@ import { record } from "./en-record.js";
 import { shelf } from "./en-shelf.js";
 import { rules } from "./en-rules.js";
 import { stages } from "./en-stages.js";
+import { travel } from "./en-travel.js";
 
 export const en = {
   language: "en",
@@ -24,6 +25,7 @@ export const en = {
     ...record,
     ...rules,
     ...shelf,
+    ...travel,
     "app.name": "Mendline",
     "app.loading": "Opening",
     "rehearsal.word": "REHEARSAL",

@@ -2,6 +2,7 @@
 
 use std::path::Path;
 
+use super::history::History;
 use super::record;
 use super::repairs::file_name;
 use crate::journal::{Damage, Entry, Fault, Journal, SHELF, Sqlite, check, codec};
@@ -67,6 +68,12 @@ pub fn file(id: &str, entries: &[Entry]) -> Result<Exported, Fault> {
 
 /// Returns the repair as far as its entries can be followed.
 fn followed(entries: &[Entry]) -> Option<Repair> {
-    let records: Vec<Record> = entries.iter().map_while(|entry| codec::decode(entry).ok()).collect();
-    replay(&records)
+    let whole = check(entries).ok().and_then(|()| History::read(entries.to_vec()).ok());
+    whole.map_or_else(
+        || {
+            let records: Vec<Record> = entries.iter().map_while(|entry| codec::decode(entry).ok()).collect();
+            replay(&records)
+        },
+        |history| history.seen_by(""),
+    )
 }

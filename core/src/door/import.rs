@@ -1,10 +1,11 @@
 //! Taking in a record that another folder gave out: its entries as they are, checked before anything is written.
 
+use super::history::History;
 use super::record::{RecordFile, entries_of};
 use super::response::{Answer, Problem};
 use super::{Visit, with_writing};
-use crate::journal::{self, Entry, Journal, SHELF, codec, heads_of};
-use crate::procedure::{Record, Repair, replay};
+use crate::journal::{self, Entry, Journal, SHELF, heads_of};
+use crate::procedure::Repair;
 use crate::view;
 
 impl Visit<'_> {
@@ -17,7 +18,7 @@ impl Visit<'_> {
         let file = RecordFile::read(bytes).map_err(|says| Problem::error("not_a_record", says))?;
         let received = entries_of(&file);
         journal::check(&received)?;
-        let alone = followed(&received)?.filter(|repair| says_the_same(&file, &received, repair));
+        let alone = followed(&received, "")?.filter(|repair| says_the_same(&file, &received, repair));
         if alone.is_none() {
             return Err(Problem::error(
                 "record_differs",
@@ -35,15 +36,14 @@ impl Visit<'_> {
         let mut all = self.store.journal.entries(id)?;
         let new: Vec<Entry> = received.iter().filter(|entry| !all.contains(entry)).cloned().collect();
         all.extend(new);
-        followed(&journal::in_order(&all)?)?
+        followed(&journal::in_order(&all)?, &self.facts.device)?
             .ok_or_else(|| Problem::error("not_opened", "The repair has not been opened."))
     }
 }
 
-/// Returns the repair that entries tell, `None` if they open none.
-fn followed(entries: &[Entry]) -> Result<Option<Repair>, Problem> {
-    let records = entries.iter().map(codec::decode).collect::<Result<Vec<Record>, _>>()?;
-    Ok(replay(&records))
+/// Returns the repair that entries tell to a device, `None` if they open none.
+fn followed(entries: &[Entry], device: &str) -> Result<Option<Repair>, Problem> {
+    Ok(History::read(entries.to_vec())?.seen_by(device))
 }
 
 fn says_the_same(file: &RecordFile, entries: &[Entry], repair: &Repair) -> bool {

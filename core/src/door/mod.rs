@@ -1,9 +1,11 @@
 //! The only way in: one request, one answer. The window, the browser and the command line all speak it.
 
 mod audit;
+mod branches;
 mod by_hand;
 mod checks;
 mod export;
+mod history;
 mod import;
 mod intake;
 mod keyring;
@@ -21,6 +23,7 @@ mod travel;
 mod verdict;
 
 pub use audit::audit;
+pub use branches::{BranchView, BranchesView, Step};
 pub use by_hand::{ByHand, LateralByHand, Looking};
 pub use checks::{ChecksView, Tried};
 pub use export::{Export, Exported, export};
@@ -78,10 +81,11 @@ impl App {
         self.store.journal.writable().err()
     }
 
-    /// Makes the register anew from the journal. Returns how many repairs it lists.
+    /// Makes the register anew from the journal, as `device` sees the repairs. Returns how many it lists.
     ///
     /// Errors: the journal's faults.
-    pub fn rebuild(&mut self) -> Result<usize, Fault> {
+    pub fn rebuild(&mut self, device: &str) -> Result<usize, Fault> {
+        self.store.asked_by(device);
         self.store.rebuild()
     }
 
@@ -120,6 +124,7 @@ impl App {
         }
         let bytes = serde_json::to_vec(&envelope.request)
             .map_err(|problem| Problem::error("bad_request", problem.to_string()))?;
+        self.store.asked_by(&sensed.device);
         let people = self.store.people()?;
         let facts = Facts {
             moment: sensed.moment.clone(),
@@ -200,6 +205,7 @@ impl Visit<'_> {
             Request::EnterByHand { seen, contract, number, rehearsal, video_before } => {
                 self.enter_by_hand(&seen, repairs::Opening { contract, number, rehearsal, video_before })
             }
+            Request::Branches { repair } => self.branches(&repair),
             Request::Plan { repair, choice } => self.plan(&repair, choice.map(|choice| *choice)),
             Request::AcceptPlan { repair, choice } => self.accept_plan(&repair, &choice),
             Request::Tell { repair, command } => self.tell(&repair, &command),

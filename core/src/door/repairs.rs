@@ -165,11 +165,11 @@ impl Visit<'_> {
         }
     }
 
-    /// A line that is drawn and a rule that is waived ask the PIN of who has a key; practice asks none.
+    /// A line that is drawn, a rule that is waived and a branch that is chosen ask the PIN of who has a key; practice asks none.
     fn ask_pin_for(&mut self, id: &str, command: &Command) -> Result<(), Problem> {
         let person = match command {
             Command::Sign { .. } => self.facts.person.clone(),
-            Command::Waive { foreman, .. } => Some(foreman.clone()),
+            Command::Waive { foreman, .. } | Command::ChooseBranch { foreman, .. } => Some(foreman.clone()),
             _ => return Ok(()),
         };
         if self.store.repair(id)?.rehearsal { Ok(()) } else { self.ask_pin(person.as_deref()) }

@@ -126,6 +126,10 @@ pub enum Request {
         #[serde(default)]
         video_before: String,
     },
+    /// Where several devices went on with a repair: what each did.
+    Branches {
+        repair: String,
+    },
     /// What a plan would be; writes nothing. Without a choice, a first one is suggested.
     Plan {
         repair: String,

@@ -11,6 +11,7 @@ use crate::procedure::rules::{Broken, Refusal, Row};
 use crate::shelf::Shelf;
 use crate::view::{BrokenView, Paper, RepairView, Summary, Today};
 
+use super::branches::BranchesView;
 use super::checks::ChecksView;
 use super::intake::{InspectionView, ListedFile};
 use super::verdict::Verdict;
@@ -25,6 +26,7 @@ pub enum Answer {
     Shelf(Box<Shelf>),
     Inspections { files: Vec<ListedFile> },
     Inspection(Box<InspectionView>),
+    Branches(Box<BranchesView>),
     Plan { repair: Box<RepairView>, proposal: Box<Proposal>, shelf: Box<Shelf> },
     Photo { media_type: String, bytes: String },
     Label(Label),

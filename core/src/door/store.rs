@@ -3,11 +3,12 @@
 use std::collections::HashMap;
 use std::path::{Path, PathBuf};
 
+use super::history::History;
 use super::response::Problem;
 use crate::facts::Facts;
 use crate::journal::{Appended, Draft, Entry, Fault, Hash, Journal, SHELF, Sqlite, Write, codec};
 use crate::procedure::apply::apply_record;
-use crate::procedure::{Event, Record, Repair, replay};
+use crate::procedure::{Event, Record, Repair};
 use crate::register::{Register, Row};
 use crate::shelf::{Person, ShelfEvent, ShelfRecord, ShelfState};
 use crate::view;
@@ -16,6 +17,8 @@ use crate::view;
 pub struct Store {
     pub folder: PathBuf,
     pub journal: Sqlite,
+    /// Whose own head a repair is told by, where several devices went on with it.
+    pub(super) device: String,
     shelf: Option<(Vec<Hash>, ShelfState)>,
     repairs: HashMap<String, (Vec<Hash>, Repair)>,
 }
@@ -34,13 +37,22 @@ impl Store {
     pub fn open(folder: &Path) -> Result<Self, Fault> {
         std::fs::create_dir_all(folder).map_err(|problem| Fault::Io { what: problem.to_string() })?;
         let journal = Sqlite::open(&folder.join("journal.sqlite"))?;
-        let mut store = Self { folder: folder.to_owned(), journal, shelf: None, repairs: HashMap::new() };
+        let mut store =
+            Self { folder: folder.to_owned(), journal, device: String::new(), shelf: None, repairs: HashMap::new() };
         match store.list_all() {
             // What can still be read of it is shown and exported.
             Err(fault @ Fault::Corrupt { .. }) => store.journal.close_to_writing(fault),
             outcome => outcome?,
         }
         Ok(store)
+    }
+
+    /// Says which device asks. What another one saw is read again.
+    pub fn asked_by(&mut self, device: &str) {
+        if self.device != device {
+            device.clone_into(&mut self.device);
+            self.repairs.clear();
+        }
     }
 
     fn list_all(&mut self) -> Result<(), Fault> {
@@ -92,14 +104,14 @@ impl Store {
     }
 
     fn replayed(&self, id: &str) -> Result<Option<Repair>, Fault> {
-        let entries = self.journal.entries(id)?;
-        let records = entries.iter().map(codec::decode).collect::<Result<Vec<Record>, _>>()?;
-        Ok(replay(&records))
+        Ok(History::read(self.journal.entries(id)?)?.seen_by(&self.device))
     }
 
     /// Records events of a repair, its row of the register, and events of the shelf, in one transaction.
     ///
-    /// `before` is the repair that the events were decided on, `None` if they open it. Returns the repair after them.
+    /// `before` is the repair that the events were decided on, `None` if they open it. Where several devices went on, the
+    /// entry follows this device's own head and leaves the others as they are, unless the foreman chose. Returns the
+    /// repair after the events.
     pub fn record(
         &mut self,
         writing: &Writing,
@@ -108,18 +120,23 @@ impl Store {
         events: Vec<Event>,
         shelf_events: Vec<ShelfEvent>,
     ) -> Result<Repair, Problem> {
+        let chooses = events.iter().any(|event| matches!(event, Event::BranchChosen { .. }));
+        let apart = before.as_ref().is_some_and(|repair| !repair.branches.is_empty());
+        let own = before.iter().flat_map(|repair| &repair.branches).find(|branch| branch.own && !chooses);
+        let branch = own.and_then(|branch| branch.head.parse().ok());
         let record = Record { facts: writing.facts.clone(), events };
         let after = apply_record(before, &record)
             .ok_or_else(|| Problem::error("not_opened", "The repair has not been opened."))?;
         let heads = self.repairs.get(id).map_or_else(Vec::new, |(heads, _)| heads.clone());
-        let mut drafts = vec![draft(id, heads, writing.facts, codec::encode(&record)?)];
+        let mut drafts = vec![Draft { branch, ..draft(id, heads, writing.facts, codec::encode(&record)?) }];
         if !shelf_events.is_empty() {
             drafts.push(self.shelf_draft(writing.facts, shelf_events)?);
         }
         match self.write(writing, drafts, vec![view::row(&after)], id)? {
-            Appended::Written(_) => Ok(after),
-            // Another program sent the same request first; what it wrote stands.
-            Appended::Repeated(_) => self.repair(id),
+            Appended::Written(_) if !apart => Ok(after),
+            // Which entries count is told by all heads.
+            // Or another program sent the same request first; what it wrote stands.
+            Appended::Written(_) | Appended::Repeated(_) => self.repair(id),
         }
     }
 

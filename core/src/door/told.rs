@@ -96,11 +96,11 @@ fn held(repair: &Repair) -> Option<ToldHold> {
     })
 }
 
-/// Returns where each stage of each attempt begins, in the order of the chain.
-pub fn flags(records: &[Record]) -> Vec<Flag> {
+/// Returns where each stage of each attempt begins, in the order of the chain. Each record comes with its place in it.
+pub fn flags<'a>(records: impl Iterator<Item = (usize, &'a Record)>) -> Vec<Flag> {
     let mut attempt = 0;
     let mut found = vec![];
-    for (place, record) in records.iter().enumerate() {
+    for (place, record) in records {
         for event in &record.events {
             match event {
                 Event::AttemptBegun { n, .. } => attempt = *n,

@@ -4,12 +4,13 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::io::{Read, Seek, Write as Output};
 
 use super::App;
+use super::history::History;
 use super::store::Store;
 use crate::bundle::{FORM, Head, Item, Reader, Refused, Writer};
 use crate::facts::{Facts, Sensed};
 use crate::journal::{Entry, Fault, Hash, Journal, Memory, SHELF, Write, codec};
 use crate::photos;
-use crate::procedure::{Event, Record, Repair, replay};
+use crate::procedure::{Event, Record, Repair};
 use crate::register::Row;
 use crate::seal::PrivateKey;
 use crate::shelf::ShelfEvent;
@@ -115,6 +116,7 @@ impl App {
         named: Option<&str>,
         sensed: &Sensed,
     ) -> Result<Taken, Refused> {
+        self.store.asked_by(&sensed.device);
         let looked = look_through(&mut *input)?;
         let first_met = self.store.believes(&looked, named)?;
         let (mut repairs, rows) = self.store.merged(&looked.entries)?;
@@ -191,10 +193,14 @@ fn read(entry: &Entry) -> Result<Record, Refused> {
     if entry.repair == SHELF || entry.repair.is_empty() || entry.repair.len() > 200 || entry.device.len() > 200 {
         return Err(refused("It carries entries that belong to no repair."));
     }
-    codec::decode(entry).map_err(|fault| match fault {
+    codec::decode(entry).map_err(unsound)
+}
+
+fn unsound(fault: Fault) -> Refused {
+    match fault {
         Fault::Damaged(damage) => Refused::Journal(Fault::Unsound(damage)),
         other => Refused::Journal(other),
-    })
+    }
 }
 
 /// Photos lie under their hash; until an entry names them, nobody sees them.
@@ -255,13 +261,13 @@ impl Store {
             rows: vec![],
             answer: vec![],
         })?;
-        let entries = whole.entries(id)?;
-        let records = entries.iter().map(read).collect::<Result<Vec<_>, _>>()?;
-        let repair: Repair = replay(&records)
+        let history = History::read(whole.entries(id)?).map_err(unsound)?;
+        let repair: Repair = history
+            .seen_by(&self.device)
             .filter(|repair| repair.id == id)
             .ok_or_else(|| refused("The first entry of a repair does not open it."))?;
         let taken =
-            TakenRepair { repair: id.to_owned(), number: repair.number.clone(), fresh, heads: whole.heads(id)?.len() };
+            TakenRepair { repair: id.to_owned(), number: repair.number.clone(), fresh, heads: history.heads().len() };
         Ok((taken, view::row(&repair)))
     }
 }

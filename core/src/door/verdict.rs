@@ -2,11 +2,12 @@
 
 use serde::Serialize;
 
+use super::history::History;
 use super::paper::SignedBy;
 use super::record::{RecordFile, entries_of};
 use super::told::{Flag, Told, flags, told};
-use crate::journal::{self, Damage, Entry, Fault, codec, heads_of};
-use crate::procedure::{Ending, Record, Repair, replay};
+use crate::journal::{self, Damage, Entry, Fault, heads_of};
+use crate::procedure::{Ending, Repair};
 use crate::shelf::Role;
 
 /// What came of checking a record.
@@ -130,16 +131,16 @@ fn judge(name: &str, file: &RecordFile) -> Verdict {
         };
         return verdict.changed(Look::Chain, says);
     }
-    let records: Result<Vec<Record>, _> = entries.iter().map(codec::decode).collect();
-    let records = match records {
-        Ok(records) => records,
+    let history = match History::read(entries.clone()) {
+        Ok(history) => history,
         Err(fault) => return verdict.changed(Look::Chain, fault.to_string()),
     };
-    let Some(repair) = replay(&records) else {
+    let head = history.own("");
+    let Some((head, repair)) = head.and_then(|head| Some((head, history.repair(head)?))) else {
         return verdict.changed(Look::Chain, "The first entry does not open a repair.".into());
     };
     verdict.look(Look::Chain, true);
-    verdict.flags = flags(&records);
+    verdict.flags = flags(history.line(head).into_iter().map(|place| (place, &history.records[place])));
     verdict.told = Some(told(&repair));
     if heads_of(&entries) != file.heads {
         verdict.breaks_at = Some(entries.len());
@@ -168,11 +169,15 @@ fn stands_for(mut verdict: Verdict, repair: &Repair) -> Verdict {
     verdict.look(Look::Complete, complete);
     verdict.look(Look::Signatures, signed(Role::Technician) && signed(Role::Foreman));
     let whole = "Every entry follows from the one before; nothing was changed since it was written.";
+    let ending = ending.filter(|_| repair.branches.is_empty());
     let (finding, says) = match (repair.rehearsal, ending) {
         (true, _) => (Finding::Rehearsal, format!("A rehearsal, not a record. {whole}")),
         (_, Some(Ending::Accepted)) => (Finding::Valid, format!("{whole} The record is complete.")),
         (_, Some(Ending::Rejected)) => (Finding::Valid, format!("{whole} The record is of a patch that was rejected.")),
         (_, Some(Ending::Unrepaired)) => (Finding::Valid, format!("{whole} The record is of a defect not mended.")),
+        (_, None) if !repair.branches.is_empty() => {
+            (Finding::Changed, format!("{whole} But several devices went on apart, and nobody has chosen what counts."))
+        }
         (_, None) => (Finding::Changed, format!("{whole} But the repair is not complete, or not signed.")),
     };
     Verdict { finding, says, certificate: issued.unwrap_or_default(), ..verdict }

@@ -4,9 +4,9 @@ use super::answer::{Answer, Value};
 use super::event::{Event, Record};
 use super::happening::Happening;
 use super::repair::{
-    Answered, AtMark, Attempt, AttemptEnded, Broken, ClockJump, Closed, Correction, CorrectionOf, Doubt, Go, Issued,
-    LateralOpened, Note, Photo, Reading, ReadingField, Repair, Sealed, Signature, StageSpan, Stamp, Target, TestPush,
-    Waiver, WorkedOut,
+    Answered, AtMark, Attempt, AttemptEnded, Broken, Choice, ClockJump, Closed, Correction, CorrectionOf, Doubt, Go,
+    Issued, LateralOpened, Note, Photo, Reading, ReadingField, Repair, Sealed, Signature, StageSpan, Stamp, Target,
+    TestPush, Waiver, WorkedOut,
 };
 use super::stage::Stage;
 use crate::facts::Facts;
@@ -52,6 +52,8 @@ pub fn apply(repair: Option<Repair>, event: &Event, facts: &Facts) -> Option<Rep
             issued: None,
             issued_before: vec![],
             closed: None,
+            branches: vec![],
+            choices: vec![],
             last_moment: facts.moment.clone(),
             last_device: facts.device.clone(),
             entries: 0,
@@ -137,6 +139,16 @@ fn change(repair: &mut Repair, event: &Event, facts: &Facts) {
             });
         }
         Event::Issued { number } => repair.issued = Some(Issued { at, number: number.clone() }),
+        Event::BranchChosen { head, over, reason, foreman } => {
+            repair.branches.clear();
+            repair.choices.push(Choice {
+                at,
+                head: head.clone(),
+                over: over.clone(),
+                reason: reason.clone(),
+                foreman: foreman.clone(),
+            });
+        }
         Event::Sealed { role, name, certificate, file } => repair.seals.push(Sealed {
             at,
             role: *role,
@@ -231,6 +243,7 @@ fn change_attempt(attempt: &mut Attempt, event: &Event, facts: &Facts) {
         | Event::Unrepaired { .. }
         | Event::Signed { .. }
         | Event::Issued { .. }
+        | Event::BranchChosen { .. }
         | Event::Sealed { .. } => {}
     }
 }

@@ -53,6 +53,13 @@ pub enum Command {
         reason: String,
         foreman: String,
     },
+    /// Ask: let one of the branches count, by the foreman.
+    ChooseBranch {
+        /// The head that counts, 64 hexadecimal digits.
+        head: String,
+        reason: String,
+        foreman: String,
+    },
     /// Ask: begin another attempt after the pipe has been viewed again.
     NewAttempt {
         pipe_unharmed: bool,

@@ -115,6 +115,7 @@ impl Step<'_> {
             }
             Command::Judge { accept, reasons } => self.judge(*accept, reasons, around),
             Command::Waive { rule, subject, reason, foreman } => self.waive(*rule, subject, reason, foreman, around),
+            Command::ChooseBranch { head, reason, foreman } => self.choose(head, reason, foreman, around),
             Command::NewAttempt { pipe_unharmed, packer_unharmed } => {
                 self.ask(Ask::NewAttempt, around)?;
                 self.begin_attempt(*pipe_unharmed && *packer_unharmed);
@@ -249,10 +250,7 @@ impl Step<'_> {
         if rule.row().kind != Kind::Departure {
             return refuse(Broken::with(Rule::BadValue, &[("what", t("This rule can't be waived."))]));
         }
-        let known = around.people.iter().find(|person| person.id == foreman);
-        if known.is_none_or(|person| person.role != Role::Foreman) {
-            return refuse(Broken::bare(Rule::ForemanNeeded));
-        }
+        by_foreman(foreman, around)?;
         given(reason)?;
         let Some(values) = self.values_of(rule, subject, around) else {
             let what = "This rule does not stand in the way, so there is nothing to waive.";
@@ -262,6 +260,23 @@ impl Step<'_> {
             rule,
             subject: subject.to_owned(),
             values,
+            reason: reason.to_owned(),
+            foreman: foreman.to_owned(),
+        });
+        Ok(())
+    }
+
+    fn choose(&mut self, head: &str, reason: &str, foreman: &str, around: &Around) -> Result<(), Refusal> {
+        by_foreman(foreman, around)?;
+        given(reason)?;
+        let (chosen, over): (Vec<_>, Vec<_>) = self.repair.branches.iter().partition(|branch| branch.head == head);
+        if chosen.is_empty() {
+            let what = "There is no such branch to choose. Look at the branches again.";
+            return refuse(Broken::with(Rule::BadValue, &[("what", t(what))]));
+        }
+        self.record(Event::BranchChosen {
+            head: head.to_owned(),
+            over: over.into_iter().map(|branch| branch.head.clone()).collect(),
             reason: reason.to_owned(),
             foreman: foreman.to_owned(),
         });
@@ -496,6 +511,14 @@ impl Step<'_> {
             .last_attempt()
             .is_some_and(|attempt| attempt.doubts.iter().any(|doubt| doubt.rule == Rule::PressureLost))
     }
+}
+
+fn by_foreman(id: &str, around: &Around) -> Result<(), Refusal> {
+    let known = around.people.iter().find(|person| person.id == id);
+    if known.is_none_or(|person| person.role != Role::Foreman) {
+        return refuse(Broken::bare(Rule::ForemanNeeded));
+    }
+    Ok(())
 }
 
 fn given(reason: &str) -> Result<(), Refusal> {

@@ -133,6 +133,15 @@ pub enum Event {
     Issued {
         number: String,
     },
+    /// Two devices went on from the same entry; the foreman chose which of them counts. The entry follows all heads.
+    BranchChosen {
+        /// The head that counts, 64 hexadecimal digits.
+        head: String,
+        /// The heads that are set aside. Their entries stay.
+        over: Vec<String>,
+        reason: String,
+        foreman: String,
+    },
     /// A key signed the issued certificate.
     Sealed {
         role: Role,

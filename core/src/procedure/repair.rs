@@ -79,6 +79,12 @@ pub struct Repair {
     #[serde(default)]
     pub issued_before: Vec<Issued>,
     pub closed: Option<Closed>,
+    /// The heads, where several devices went on and nobody has chosen yet; filled in from the journal.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub branches: Vec<Branch>,
+    /// What the foreman chose where devices had gone on apart, oldest first.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub choices: Vec<Choice>,
     /// The last moment that an entry saw, to notice a clock that was set.
     pub last_moment: Moment,
     pub last_device: String,
@@ -313,6 +319,28 @@ pub struct Sealed {
     pub certificate: String,
     /// The SHA-256 of the file with this signature.
     pub file: String,
+}
+
+/// One of the ways in which a repair went on, by its last entry.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Branch {
+    pub head: String,
+    pub device: String,
+    pub person: Option<String>,
+    /// By the wall clock of that device.
+    pub at_ms: i64,
+    /// The state is told by this one.
+    pub own: bool,
+}
+
+/// The foreman's choice between branches.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Choice {
+    pub at: Stamp,
+    pub head: String,
+    pub over: Vec<String>,
+    pub reason: String,
+    pub foreman: String,
 }
 
 /// A drawn line with a name. Without a key it proves nothing about who drew it.

@@ -75,6 +75,7 @@ rules! {
     StorageShort, Some(WetOut), Departure, "The line above stores the inflow for {lasts_ms}; until the hold is over, margin included, {needed_ms} are needed.", "Pump it over, or let it through and set the plug again, or ask the foreman.";
     TemperaturesOld, Some(WetOut), Never, "The temperatures are {age_ms} old; {most_ms} is allowed.", "Measure resin, air and pipe again.";
     TemperaturesMissing, Some(WetOut), Never, "Resin, air and pipe have not been measured.", "Measure all three.";
+    BranchOpen, None, Never, "{count} devices went on with this repair apart from each other, and nobody has chosen.", "Look at both, and let the foreman choose which of them counts.";
     TaskOpen, None, Never, "{count} open: {first}.", "Answer each: done, or why not.";
     TaskNotRight, None, Never, "{label}: not right, because {because}.", "Mend it and answer again, or end the attempt.";
     NotSuitable, Some(Staging), Never, "A patch is not the right repair here: {because}", "Close the repair, or plan another one.";

@@ -6,6 +6,7 @@ import { mast } from "../../parts/mast.js";
 import { others } from "../../parts/others.js";
 import { page } from "../../parts/page.js";
 import { STAGES } from "../../parts/stages.js";
+import { way } from "../../parts/way.js";
 import { say } from "../../text/say.js";
 import { nowOf, where } from "./about.js";
 import { refused } from "./gate.js";
@@ -28,8 +29,11 @@ const stageAt = ({ standing, stage }) => (standing === "complete" ? STAGES.lengt
 export const frame = (view, { title, top, kind, mastKind, main, mainKind = "stage", foot, refusal = true }) => page({
   kind: `${kind ?? ""}`, rehearsal: view.repair.rehearsal,
   mast: html`${top ?? head(view, title, mastKind)}${clocks(view)}`,
-  main: html`<main class="${mainKind}">${refusal && refused(view)}${main}${whoDialog(view)}</main>`,
+  main: html`<main class="${mainKind}">${apart(view)}${refusal && refused(view)}${main}${whoDialog(view)}</main>`,
   deck: foot,
 });
+
+// Until the foreman has chosen, this device shows its own branch and says so on every screen.
+const apart = ({ repair }) => (repair.branches ?? []).length > 1 && html`<div class="apart">${way({ label: say("apart.way", { n: repair.branches.length }), note: say("apart.way_note"), href: `#/repair/${repair.id}/branches` })}</div>`;
 
 const clocks = (view) => others((view.others ?? []).map(({ repair, node, due_ms: due, holding }) => ({ repair, manhole: node, holding, due_ms: due - nowOf(view) })));

@@ -88,7 +88,10 @@ fn main() -> ExitCode {
 }
 
 fn rebuild(data: &Path) -> Result<(), String> {
-    let repairs = App::open(data).and_then(|mut app| app.rebuild()).map_err(|fault| fault.to_string())?;
+    let mut app = App::open(data).map_err(|fault| fault.to_string())?;
+    let sensed = ports::Ports::open(data).and_then(|ports| ports.sense());
+    let device = sensed.map_err(|problem| format!("{}: {problem}", data.display()))?.device;
+    let repairs = app.rebuild(&device).map_err(|fault| fault.to_string())?;
     println!("{repairs} repairs listed anew");
     Ok(())
 }

@@ -4,17 +4,18 @@ use super::{Case, departures, hold, place, reasons, said, tasks, when, words};
 use crate::certificate::content::{Note, headings};
 use crate::checks::hold::{Excursion, Side};
 use crate::procedure::decide;
-use crate::procedure::repair::{Attempt, Stamp};
+use crate::procedure::repair::{Attempt, Choice, Stamp};
 use crate::shelf::contract::GapRule;
 use crate::units::Span;
 
-/// Returns the notes: a series and the hold first, then attempts, the clock, corrections, late entries, troubles and
+/// Returns the notes: a series and the hold first, then attempts, choices, the clock, corrections, late entries, troubles and
 /// free notes.
 pub fn notes(case: &Case) -> Vec<Note> {
     let mut found = series(case);
     found.extend(excursions(case));
     found.extend(gaps(case));
     found.extend(attempts(case));
+    found.extend(choices(case));
     found.extend(clock(case));
     found.extend(corrections(case));
     found.extend(late(case));
@@ -32,6 +33,16 @@ pub fn notes(case: &Case) -> Vec<Note> {
 
 fn note(label: impl Into<String>, text: String) -> Note {
     Note { label: label.into(), text }
+}
+
+fn choices(case: &Case) -> Vec<Note> {
+    let words = |choice: &Choice| {
+        let (by, at) = (case.name(Some(&choice.foreman)), case.clock.minute(choice.at.moment.at_ms));
+        let of = choice.over.len() + 1;
+        let reason = words::stopped(&words::capital(&choice.reason));
+        format!("{of} devices had gone on apart. {by} chose at {at} which counts: {reason} The record keeps both.")
+    };
+    case.repair.choices.iter().map(|choice| note("Chosen", words(choice))).collect()
 }
 
 fn series(case: &Case) -> Vec<Note> {

@@ -16,7 +16,7 @@ pub use test_push::budget_for_go;
 
 use super::plan::{Plan, Temperatures};
 use super::repair::{Repair, Standing};
-use super::rules::{Broken, Kind, Rule, t};
+use super::rules::{Broken, Kind, Rule, n, t};
 use super::stage::Stage;
 use crate::facts::Facts;
 use crate::shelf::{Person, Role};
@@ -79,7 +79,9 @@ pub fn gate(repair: &Repair, ask: Ask, around: &Around) -> Vec<Broken> {
         Ask::Sign => signing::sign(repair, around),
         Ask::Issue { number } => signing::issue(repair, number),
     };
-    found.into_iter().filter(|broken| stands(repair, broken)).collect()
+    let ends = matches!(ask, Ask::Judge { .. } | Ask::CloseUnrepaired | Ask::Sign | Ask::Issue { .. });
+    let apart = branch_open(repair).filter(|_| ends);
+    found.into_iter().chain(apart).filter(|broken| stands(repair, broken)).collect()
 }
 
 fn stands(repair: &Repair, broken: &Broken) -> bool {
@@ -88,6 +90,12 @@ fn stands(repair: &Repair, broken: &Broken) -> bool {
         Kind::Departure => !repair.waived(broken.rule, &broken.subject),
         Kind::Question | Kind::Note => false,
     }
+}
+
+/// Nothing is judged or signed while it is open which entries count.
+fn branch_open(repair: &Repair) -> Option<Broken> {
+    let count = i64::try_from(repair.branches.len()).unwrap_or(i64::MAX);
+    (count > 1).then(|| Broken::with(Rule::BranchOpen, &[("count", n(count))]))
 }
 
 fn accept_plan(repair: &Repair, plan: &Plan) -> Vec<Broken> {
