@@ -17,7 +17,7 @@ fn flaws(pdf: &[u8]) -> Vec<String> {
 }
 
 /// Returns the PDF with an update behind it.
-fn updated(pdf: &[u8], change: impl FnOnce(&mut IncrementalDocument)) -> Vec<u8> {
+pub fn updated(pdf: &[u8], change: impl FnOnce(&mut IncrementalDocument)) -> Vec<u8> {
     let before = Document::load_mem(pdf).unwrap();
     let mut update = IncrementalDocument::create_from(pdf.to_vec(), before);
     update.new_document.version = "1.7".into();
@@ -28,7 +28,7 @@ fn updated(pdf: &[u8], change: impl FnOnce(&mut IncrementalDocument)) -> Vec<u8>
 }
 
 /// Paints over page 1.
-fn repaint(update: &mut IncrementalDocument) {
+pub fn repaint(update: &mut IncrementalDocument) {
     let page = *update.get_prev_documents().get_pages().values().next().unwrap();
     let paint = update.new_document.add_object(Stream::new(dictionary! {}, b"1 g 0 0 600 800 re f".to_vec()));
     update.opt_clone_object_to_new_document(page).unwrap();

@@ -144,8 +144,11 @@ impl Tree {
             dictionary.set("Pg", self.pages[page]);
         }
         let kids: Vec<Object> = self.children[index].iter().map(|child| self.kid(*child, home)).collect();
-        if !kids.is_empty() {
-            dictionary.set("K", kids);
+        match (&self.children[index][..], kids) {
+            // Not in an array: readers that compare updates know a field's element by its one bare child.
+            ([Child::Widget { .. }], mut alone) => dictionary.set("K", alone.remove(0)),
+            (_, kids) if !kids.is_empty() => dictionary.set("K", kids),
+            _ => {}
         }
         if let Some(alt) = &element.alt {
             dictionary.set("Alt", text_string(alt));
