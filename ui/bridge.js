@@ -10,16 +10,20 @@ export class Unreachable extends Error {}
 export async function ask(envelope) {
   const body = JSON.stringify(envelope);
   try {
-    return JSON.parse(await inTime(tauri() ? tauri().core.invoke("ask", { envelope: body }) : post(body)));
+    return JSON.parse(await inTime(tauri() ? tauri().core.invoke("ask", { envelope: body }) : post(body), envelope.request?.do));
   } catch (cause) {
     throw new Unreachable(cause?.says ?? "no answer from the core", { cause });
   }
 }
 
 const PATIENCE_MS = 20_000;
+const LONG_PATIENCE_MS = 15 * 60_000;
+
+/** What goes through all photos takes its time. */
+const LONG = ["pack", "take_in", "back_up", "restore"];
 
 // A core that hangs is a silent core: the same id may be sent again.
-const inTime = (answer) => Promise.race([answer, new Promise((_, late) => setTimeout(() => late(new Error("late")), PATIENCE_MS))]);
+const inTime = (answer, what) => Promise.race([answer, new Promise((_, late) => setTimeout(() => late(new Error("late")), LONG.includes(what) ? LONG_PATIENCE_MS : PATIENCE_MS))]);
 
 /** What stands before the core refused to pass the request on, and sending the same again may help. */
 const PASSING = [403, 408, 429, 500, 502, 503, 504];
@@ -80,6 +84,23 @@ export async function saveBytes(name, bytes) {
   const path = await invoke("plugin:dialog|save", { options: { defaultPath: name } }).catch(() => null);
   if (!path) return false;
   await invoke("plugin:fs|write_file", bytes, { headers: { path: encodeURIComponent(path), options: "{}" } });
+  return true;
+}
+
+/**
+ * Saves a large file through the system's dialog, from `parts()`, which yields its bytes one part after the other. Returns as
+ * `saveBytes` does; where there is no such dialog, nothing is taken from `parts`.
+ */
+export async function saveParts(name, parts) {
+  if (!tauri()) return undefined;
+  const { invoke } = tauri().core;
+  const path = await invoke("plugin:dialog|save", { options: { defaultPath: name } }).catch(() => null);
+  if (!path) return false;
+  let append = false;
+  for await (const part of parts()) {
+    await invoke("plugin:fs|write_file", part, { headers: { path: encodeURIComponent(path), options: JSON.stringify({ append }) } });
+    append = true;
+  }
   return true;
 }
 

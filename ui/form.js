@@ -1,5 +1,6 @@
 // From fields to a request: numbers in wire units, answers as they are, and a list of what can't be sent.
 
+import { base64 } from "./device/pieces.js";
 import { typed } from "./format.js";
 import { say } from "./text/say.js";
 
@@ -88,13 +89,6 @@ export async function chosenFile(form) {
   if (!input) return undefined;
   const [picked] = input.files;
   return { name: picked.name, field: input.name, bytes: base64(new Uint8Array(await picked.arrayBuffer())) };
-}
-
-const CHUNK = 0x8000;
-function base64(bytes) {
-  let text = "";
-  for (let i = 0; i < bytes.length; i += CHUNK) text += String.fromCharCode(...bytes.subarray(i, i + CHUNK));
-  return btoa(text);
 }
 
 /** Returns a form's controls as plain data, each with the words of its label. */

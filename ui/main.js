@@ -7,9 +7,10 @@ import { createCues } from "./device/cue.js";
 import { createLight } from "./device/light.js";
 import { createNotices } from "./device/notice.js";
 import { createChosen, createPhotos, marked } from "./device/photos.js";
+import { bring, pieces } from "./device/pieces.js";
 import { createPosition } from "./device/position.js";
 import { createWake } from "./device/wake.js";
-import { saveFile } from "./device/save.js";
+import { saveFile, saveLarge } from "./device/save.js";
 import { chosenFile, controlsOf, merged, readForm, tidied } from "./form.js";
 import { asTyped, hear } from "./heard.js";
 import { typed, useUnits } from "./format.js";
@@ -71,7 +72,7 @@ function show() {
   const ready = !asks || store.state.answer !== null;
   const shown = ready ? screen : SCREENS.opening.screen;
   const { answer, refusal, problems, error } = store.state;
-  const view = { ...answer, params, now: store.now(), light: light.now(), person: person(), units: unitsOf(), drafts: store.drafts(), refusal, problems, error, came, chosen: chosen.now() };
+  const view = { ...answer, params, now: store.now(), light: light.now(), person: person(), units: unitsOf(), drafts: store.drafts(), refusal, problems, error, came, moving, chosen: chosen.now() };
   reminders.take(answer);
   if (answer) wake.keep(runs(answer));
   const { title, body } = drawnOf(shown, view);
@@ -130,10 +131,40 @@ function look() {
 }
 
 // What writes nothing needs no outbox, and is not said to be recorded.
-const READS = ["certificate", "record", "check_record", "person_certificate"];
+const READS = ["certificate", "record", "check_record", "person_certificate", "pack"];
+
+// How far a large file has come, while it moves.
+let moving = null;
+const move = (done, of) => { moving = { done, of }; store.redraw(); };
+const moved = () => { moving = null; store.redraw(); };
+
+/** Saves a file that the core made, piece by piece. */
+async function saveMade(made) {
+  try { announce(await saveLarge(made.name, () => pieces(store.ask, made, move))); } catch { cues.play("warn"); announce(say("send.broke_off")); } finally { moved(); }
+  return true;
+}
+
+/** Brings the file of a form to the core, then asks what is to be done with it. */
+async function sendLarge(form, request, secrets) {
+  const input = form.querySelector("input[type=file]");
+  const [picked] = input.files;
+  if (!picked) return store.fault([{ field: input.id, text: say("problem.file") }]);
+  store.fault([]);
+  const whole = await bring(store.ask, picked, move).finally(moved);
+  if (!whole) { cues.play("warn"); if (!store.state.error) store.fault([{ field: input.id, text: say("take.stopped") }]); return false; }
+  const response = await store.ask({ ...request, name: picked.name, of: picked.size }, secrets);
+  if (!response?.ok) { cues.play("warn"); return false; }
+  store.forget(form.id);
+  cues.play("done");
+  store.show(response.ok);
+  arriving = true;
+  store.redraw();
+  return true;
+}
 
 /** Sends what a control or a form asks for, and goes on when it was recorded. Returns whether it was. */
 async function send(request, { then, form, stay = false, secrets } = {}) {
+  if (request.do === "piece") return saveMade(request);
   if (wantsName(request) && askWho(() => send(request, { then, form, stay, secrets }))) return false;
   store.fault([]);
   const scope = store.scope();
@@ -145,6 +176,7 @@ async function send(request, { then, form, stay = false, secrets } = {}) {
   if (request.command?.command === "report") store.forget(`ago-${request.command.happening.what}`, scope);
   cues.play(response.ok.trouble && request.command?.command === "report" ? "alarm" : "done");
   if (response.ok.kind === "file") { announce(await saveFile(response.ok)); return true; }
+  if (response.ok.kind === "made") { store.show(response.ok); arriving = true; store.redraw(); return saveMade(response.ok); }
   if (response.ok.kind === "checked") { store.show(response.ok); return true; }
   announce(say("recorded"));
   if (stay || scope === store.scope()) takeShown(response.ok);
@@ -174,6 +206,7 @@ async function submit(form, { stay } = {}) {
   if (form.dataset.live) { asked[form.id] = fields; return look(); }
   const options = { then: form.dataset.then, form: form.id, stay, secrets };
   if (request.copy_of) return sendMarked(form, request);
+  if (form.dataset.large) return sendLarge(form, request, secrets);
   typing = asTyped(raw);
   const sent = form.querySelector("input[type=file]") ? null : send(request, options);
   typing = {};

@@ -13,6 +13,8 @@ const ROUTES = [
   { name: "by_hand", path: /^\/by-hand$/, params: [] },
   { name: "search", path: /^\/search$/, params: [] },
   { name: "shelf", path: /^\/shelf(?:\/([a-z]+)(?:\/([^/]+)(?:\/([^/]+))?)?)?$/, params: ["kind", "id", "task"] },
+  { name: "send", path: /^\/send(?:\/([^/]+))?$/, params: ["repair"] },
+  { name: "take", path: /^\/take$/, params: [] },
   { name: "people", path: /^\/people$/, params: [] },
   { name: "check", path: /^\/check$/, params: [] },
   { name: "help", path: /^\/help$/, params: [] },

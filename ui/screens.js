@@ -16,7 +16,9 @@ import * as people from "./screens/people.js";
 import * as plan from "./screens/plan.js";
 import * as repair from "./screens/repair/index.js";
 import * as search from "./screens/search.js";
+import * as send from "./screens/send.js";
 import * as shelf from "./screens/shelf.js";
+import * as take from "./screens/take.js";
 import * as today from "./screens/today.js";
 
 export const SCREENS = {
@@ -30,6 +32,8 @@ export const SCREENS = {
   by_hand: { screen: byHand, asks: () => ({ do: "shelf" }) },
   search: { screen: search, asks: (_, draft) => ({ do: "list", text: draft("search").text ?? "" }) },
   shelf: { screen: shelf, asks: () => ({ do: "shelf" }) },
+  send: { screen: send, asks: () => ({ do: "bundles" }) },
+  take: { screen: take, asks: () => ({ do: "bundles" }) },
   people: { screen: people, asks: () => ({ do: "shelf" }) },
   check: { screen: check },
   checks: { screen: checks, asks: checks.asks },

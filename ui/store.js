@@ -65,10 +65,10 @@ export function createStore(ports) {
   }
 
   /** Asks what writes nothing: nothing is kept, nothing is tried again. Returns the response, or nothing when the core is silent. */
-  async function ask(request) {
+  async function ask(request, secrets) {
     const sent = ports.monotonic();
     try {
-      const response = await ports.ask({ id: ports.newId(), ...ports.facts(), request });
+      const response = await ports.ask({ id: ports.newId(), ...ports.facts(), ...secrets, request });
       take(response, sent);
       changed();
       return response;

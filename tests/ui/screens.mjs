@@ -95,6 +95,9 @@ for (const person of ["ekdal", "varga"]) await done.tell({ command: "sign", name
 await api.ask({ do: "issue", repair: done.id });
 await shoot("issued", `#/repair/${done.id}`);
 await shoot("search", "#/search");
+await shoot("send", "#/send");
+await shoot("send-one", `#/send/${done.id}`);
+await shoot("take", "#/take");
 await shoot("people", "#/people");
 await shoot("shelf", "#/shelf");
 for (const kind of ["contract", "resin", "patch", "packer", "instrument", "method"]) await shoot(`shelf-${kind}`, `#/shelf/${kind}`, { sizes: SIZES.slice(0, 1) });

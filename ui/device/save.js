@@ -1,6 +1,6 @@
 // Saving a file that the core made: the system's dialog in the window and on the phone, a download in a browser.
 
-import { saveBytes } from "../bridge.js";
+import { saveBytes, saveParts } from "../bridge.js";
 import { say } from "../text/say.js";
 
 /** Saves { name, media_type, bytes } with bytes in base64. Returns what to say about it. */
@@ -9,6 +9,15 @@ export async function saveFile({ name, media_type: type, bytes }) {
   const saved = await saveBytes(name, raw);
   if (saved === undefined) return download(name, new Blob([raw], { type }));
   return say(saved ? "saved" : "saved.not", { name });
+}
+
+/** Saves a large file whose bytes `parts()` yields one part after the other. Returns what to say about it. */
+export async function saveLarge(name, parts) {
+  const saved = await saveParts(name, parts);
+  if (saved !== undefined) return say(saved ? "saved" : "saved.not", { name });
+  const all = [];
+  for await (const part of parts()) all.push(part);
+  return download(name, new Blob(all));
 }
 
 function download(name, blob) {

@@ -48,5 +48,5 @@ function tools(view) {
   return section({ id: "h-tools", title: say("today.more"), kind: "", inside: html`
     ${ready && html`${way({ label: say("today.intake"), note: say("today.intake_note"), href: "#/intake" })}${to("search", "#/search")}`}
     ${way({ label: say("people.title"), note: view.who ? say("today.who", { name: view.who }) : say("people.note"), href: "#/people" })}
-    ${to("shelf", "#/shelf")}${to("check", "#/check")}${to("worked", "#/checks")}${to("help", "#/help")}` });
+    ${ready && to("send", "#/send")}${to("take", "#/take")}${to("shelf", "#/shelf")}${to("check", "#/check")}${to("worked", "#/checks")}${to("help", "#/help")}` });
 }

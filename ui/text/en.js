@@ -8,6 +8,7 @@ import { plan } from "./en-plan.js";
 import { repair } from "./en-repair.js";
 import { record } from "./en-record.js";
 import { shelf } from "./en-shelf.js";
+import { roads } from "./en-roads.js";
 import { rules } from "./en-rules.js";
 import { stages } from "./en-stages.js";
 import { travel } from "./en-travel.js";
@@ -23,6 +24,7 @@ export const en = {
     ...paper,
     ...pictures,
     ...record,
+    ...roads,
     ...rules,
     ...shelf,
     ...travel,

@@ -2,8 +2,10 @@
 
 mod audit;
 mod branches;
+mod bundles;
 mod by_hand;
 mod checks;
+mod device_key;
 mod export;
 mod history;
 mod import;
@@ -11,6 +13,7 @@ mod intake;
 mod keyring;
 mod keys;
 mod paper;
+mod pieces;
 mod record;
 mod repairs;
 mod request;
@@ -24,6 +27,7 @@ mod verdict;
 
 pub use audit::audit;
 pub use branches::{BranchView, BranchesView, Step};
+pub use bundles::{BundlesView, MadeFile};
 pub use by_hand::{ByHand, LateralByHand, Looking};
 pub use checks::{ChecksView, Tried};
 pub use export::{Export, Exported, export};
@@ -45,13 +49,23 @@ use serde_json::json;
 use crate::entry;
 use crate::facts::{Facts, Moment, Sensed};
 use crate::journal::{Fault, Hash, Journal};
-use crate::seal::Secret;
+use crate::seal::{PrivateKey, Secret};
 use crate::shelf::Person;
 use store::{Store, Writing};
 
 /// The core with its data folder open.
 pub struct App {
     store: Store,
+}
+
+/// Returns the key of the device whose folder this is, made from `fresh` random bytes at the first time.
+///
+/// Errors: a sentence that says why there is none.
+pub fn device_key(folder: &Path, fresh: &[u8; 32]) -> Result<PrivateKey, String> {
+    device_key::open(folder, fresh).map_err(|problem| match problem {
+        Problem::Error { says, .. } => says,
+        Problem::Refused(_) => String::new(),
+    })
 }
 
 /// One request at work: the folder, the facts, and under which name it writes.
@@ -206,6 +220,11 @@ impl Visit<'_> {
                 self.enter_by_hand(&seen, repairs::Opening { contract, number, rehearsal, video_before })
             }
             Request::Branches { repair } => self.branches(&repair),
+            Request::Bundles => self.bundles(),
+            Request::Pack { repairs, since_ms } => self.pack(&repairs, since_ms),
+            Request::Piece { name, from } => self.piece(&name, from),
+            Request::Bring { name, of, from, bytes } => self.bring(&name, of, from, &unpacked(&bytes)?),
+            Request::TakeIn { name, of, key } => self.take_in(&name, of, &key),
             Request::Plan { repair, choice } => self.plan(&repair, choice.map(|choice| *choice)),
             Request::AcceptPlan { repair, choice } => self.accept_plan(&repair, &choice),
             Request::Tell { repair, command } => self.tell(&repair, &command),

@@ -130,6 +130,35 @@ pub enum Request {
     Branches {
         repair: String,
     },
+    /// What can go to another device, and the key of this one.
+    Bundles,
+    /// Make a bundle of these repairs, or of all if none is named; of them those changed since a moment, if one is.
+    Pack {
+        #[serde(default)]
+        repairs: Vec<String>,
+        #[serde(default)]
+        since_ms: Option<i64>,
+    },
+    /// A piece of a file that was made, from a byte on.
+    Piece {
+        name: String,
+        from: u64,
+    },
+    /// Bring a piece of a file that is `of` bytes long.
+    Bring {
+        name: String,
+        of: u64,
+        from: u64,
+        bytes: String,
+    },
+    /// Take in the bundle that was brought, all of it or nothing.
+    TakeIn {
+        name: String,
+        of: u64,
+        /// The key of the sending device, if somebody was told it; then no other is believed.
+        #[serde(default)]
+        key: String,
+    },
     /// What a plan would be; writes nothing. Without a choice, a first one is suggested.
     Plan {
         repair: String,

@@ -12,8 +12,10 @@ use crate::shelf::Shelf;
 use crate::view::{BrokenView, Paper, RepairView, Summary, Today};
 
 use super::branches::BranchesView;
+use super::bundles::{BundlesView, MadeFile};
 use super::checks::ChecksView;
 use super::intake::{InspectionView, ListedFile};
+use super::travel::Taken;
 use super::verdict::Verdict;
 
 /// An answer to a request that was carried out.
@@ -21,23 +23,62 @@ use super::verdict::Verdict;
 #[serde(tag = "kind", rename_all = "snake_case")]
 pub enum Answer {
     Today(Box<Today>),
-    List { repairs: Vec<Summary> },
+    List {
+        repairs: Vec<Summary>,
+    },
     Repair(Box<RepairView>),
     Shelf(Box<Shelf>),
-    Inspections { files: Vec<ListedFile> },
+    Inspections {
+        files: Vec<ListedFile>,
+    },
     Inspection(Box<InspectionView>),
     Branches(Box<BranchesView>),
-    Plan { repair: Box<RepairView>, proposal: Box<Proposal>, shelf: Box<Shelf> },
-    Photo { media_type: String, bytes: String },
+    Bundles(BundlesView),
+    Made(MadeFile),
+    Piece {
+        from: u64,
+        of: u64,
+        bytes: String,
+    },
+    /// How many bytes of a file are here.
+    Brought {
+        here: u64,
+        of: u64,
+    },
+    Taken(Taken),
+    Plan {
+        repair: Box<RepairView>,
+        proposal: Box<Proposal>,
+        shelf: Box<Shelf>,
+    },
+    Photo {
+        media_type: String,
+        bytes: String,
+    },
     Label(Label),
-    Paper { repair: Box<RepairView>, paper: Box<Paper> },
-    File { name: String, media_type: String, bytes: String },
+    Paper {
+        repair: Box<RepairView>,
+        paper: Box<Paper>,
+    },
+    File {
+        name: String,
+        media_type: String,
+        bytes: String,
+    },
     Checked(Box<Verdict>),
-    Rules { rules: Vec<Row> },
-    Check { output: serde_json::Value },
+    Rules {
+        rules: Vec<Row>,
+    },
+    Check {
+        output: serde_json::Value,
+    },
     Checks(Box<ChecksView>),
-    Read { entries: Vec<Heard> },
-    Rebuilt { repairs: usize },
+    Read {
+        entries: Vec<Heard>,
+    },
+    Rebuilt {
+        repairs: usize,
+    },
 }
 
 /// Why a request was not carried out. Nothing was written.

@@ -3,6 +3,8 @@
 use std::collections::{BTreeMap, BTreeSet};
 use std::io::{Read, Seek, Write as Output};
 
+use serde::Serialize;
+
 use super::App;
 use super::history::History;
 use super::store::Store;
@@ -30,7 +32,7 @@ pub struct Sent {
 }
 
 /// What came of a bundle.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Taken {
     pub device: String,
     /// The fingerprint of its key.
@@ -42,7 +44,7 @@ pub struct Taken {
 }
 
 /// One repair of a bundle.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct TakenRepair {
     pub repair: String,
     pub number: String,
@@ -74,7 +76,35 @@ impl App {
         key: &PrivateKey,
         out: W,
     ) -> Result<Sent, Fault> {
-        let journal = &self.store.journal;
+        self.store.send(repairs, device, at_ms, key, out)
+    }
+
+    /// Takes a bundle in: everything of it in one transaction, or nothing. What is here already changes nothing.
+    ///
+    /// A device that is met for the first time is believed, and its key is kept; `named` is the key that somebody was
+    /// told by another way, and then no other is believed.
+    /// Errors: why it is refused; nothing was written.
+    pub fn take_in<R: Read + Seek>(
+        &mut self,
+        input: &mut R,
+        named: Option<&str>,
+        sensed: &Sensed,
+    ) -> Result<Taken, Refused> {
+        self.store.asked_by(&sensed.device);
+        self.store.take_in(input, named, &facts(sensed))
+    }
+}
+
+impl Store {
+    pub(super) fn send<W: Output>(
+        &mut self,
+        repairs: &[String],
+        device: &str,
+        at_ms: i64,
+        key: &PrivateKey,
+        out: W,
+    ) -> Result<Sent, Fault> {
+        let journal = &self.journal;
         let repairs = if repairs.is_empty() { journal.repairs()? } else { repairs.to_vec() };
         let head = Head { v: FORM, device: device.to_owned(), key: fingerprint(key), at_ms };
         let mut writer = Writer::begin(out, &head).map_err(io)?;
@@ -92,7 +122,7 @@ impl App {
             sent.entries += entries.len();
         }
         for sha256 in photos {
-            match photos::read(&self.store.folder, sha256) {
+            match photos::read(&self.folder, sha256) {
                 Ok(bytes) => {
                     writer.photo(&bytes).map_err(io)?;
                     sent.photos += 1;
@@ -105,27 +135,22 @@ impl App {
         Ok(sent)
     }
 
-    /// Takes a bundle in: everything of it in one transaction, or nothing. What is here already changes nothing.
-    ///
-    /// A device that is met for the first time is believed, and its key is kept; `named` is the key that somebody was
-    /// told by another way, and then no other is believed.
-    /// Errors: why it is refused; nothing was written.
-    pub fn take_in<R: Read + Seek>(
+    pub(super) fn take_in<R: Read + Seek>(
         &mut self,
         input: &mut R,
         named: Option<&str>,
-        sensed: &Sensed,
+        facts: &Facts,
     ) -> Result<Taken, Refused> {
-        self.store.asked_by(&sensed.device);
+        self.journal.writable()?;
         let looked = look_through(&mut *input)?;
-        let first_met = self.store.believes(&looked, named)?;
-        let (mut repairs, rows) = self.store.merged(&looked.entries)?;
+        let first_met = self.believes(&looked, named)?;
+        let (mut repairs, rows) = self.merged(&looked.entries)?;
         input.rewind()?;
-        keep_photos(&self.store.folder, &mut *input, looked.hash)?;
+        keep_photos(&self.folder, &mut *input, looked.hash)?;
         let met = ShelfEvent::DeviceMet { device: looked.device.clone(), key: looked.key.clone() };
-        let drafts = if first_met { vec![self.store.shelf_draft(&facts(sensed), vec![met])?] } else { vec![] };
+        let drafts = if first_met { vec![self.shelf_draft(facts, vec![met])?] } else { vec![] };
         let request = format!("bundle-{}", looked.hash);
-        let written = self.store.journal.append(&Write {
+        let written = self.journal.append(&Write {
             request: &request,
             request_hash: looked.hash,
             received: looked.entries,

@@ -8,7 +8,7 @@ import { note } from "../../parts/note.js";
 import { section } from "../../parts/section.js";
 import { way } from "../../parts/way.js";
 import { say } from "../../text/say.js";
-import { at, frame, to } from "./frame.js";
+import { at, frame, sending, to } from "./frame.js";
 import { inTheWay } from "./gate.js";
 import { signatures } from "./review/signs.js";
 import { seal, sealing } from "./seal.js";
@@ -24,7 +24,7 @@ export function render(view) {
       <aside class="sign section"><h2>${repair.issued ? repair.issued.number : say("certificate.none")}</h2>
       ${repair.issued && facts([{ label: say("certificate.issued"), value: when(view, repair.issued.at) }])}${view.ending !== null && signatures(view)}${repair.issued && seal(view)}
       ${way({ label: say("done.record"), note: say("done.record_note"), does: { do: "record", repair: repair.id } })}
-      ${way({ label: say("review.again"), note: say("review.again_note"), href: to(view, "review") })}
+      ${sending(view)}${way({ label: say("review.again"), note: say("review.again_note"), href: to(view, "review") })}
       ${means(view)}
       ${!repair.issued && inTheWay(view)}</aside></div>`,
     foot: foot(view),

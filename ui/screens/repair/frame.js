@@ -37,3 +37,6 @@ export const frame = (view, { title, top, kind, mastKind, main, mainKind = "stag
 const apart = ({ repair }) => (repair.branches ?? []).length > 1 && html`<div class="apart">${way({ label: say("apart.way", { n: repair.branches.length }), note: say("apart.way_note"), href: `#/repair/${repair.id}/branches` })}</div>`;
 
 const clocks = (view) => others((view.others ?? []).map(({ repair, node, due_ms: due, holding }) => ({ repair, manhole: node, holding, due_ms: due - nowOf(view) })));
+
+/** Returns the way to send this repair to another device. */
+export const sending = ({ repair }) => way({ label: say("send.one"), note: say("send.one_note"), href: `#/send/${repair.id}` });

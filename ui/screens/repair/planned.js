@@ -11,7 +11,7 @@ import { budgetOf } from "./budget.js";
 import { lineView } from "../../drawings/line.js";
 import { figure } from "../../drawings/svg.js";
 import { lineOf } from "./drawn.js";
-import { computed, frame, tell, to } from "./frame.js";
+import { computed, frame, sending, tell, to } from "./frame.js";
 import { inTheWay, strip } from "./gate.js";
 import { pace, spot } from "./worked.js";
 
@@ -36,7 +36,7 @@ export function render(view) {
       ...(plan ? [{ label: say("planned.patch"), value: plan.patch.name }, { label: say("planned.packer"), value: plan.packer.name }, { label: say("planned.resin"), value: plan.resin.name }] : []),
     ])}${plan ? lineOf(view) : bareLine(view.repair)}
     ${plan && section({ id: "estimate", title: say("planned.estimate"), inside: html`${budgetOf(computed(view).budget)}${pace(view.pace)}` })}${spot(view.spot)}
-    ${inTheWay(view)}${plan && way({ label: say("planned.change"), href: to(view, "plan") })}${plan && way({ label: say("paper.way"), note: say("paper.way_note"), href: to(view, "paper") })}`,
+    ${inTheWay(view)}${plan && way({ label: say("planned.change"), href: to(view, "plan") })}${plan && way({ label: say("paper.way"), note: say("paper.way_note"), href: to(view, "paper") })}${sending(view)}`,
     foot: plan
       ? deck({ gate: strip(view, say("stage.staging")), more: usual({ repair: view.repair.id }), act: act({ label: say("planned.begin"), note: say("planned.begin_note"), does: tell(view, { command: "go_on" }), then: to(view) }) })
       : deck({ act: act({ label: say("planned.make"), note: say("planned.make_note"), href: to(view, "plan") }) }),

@@ -10,7 +10,7 @@ import { note } from "../../parts/note.js";
 import { section } from "../../parts/section.js";
 import { way } from "../../parts/way.js";
 import { say } from "../../text/say.js";
-import { frame, tell, to } from "./frame.js";
+import { frame, sending, tell, to } from "./frame.js";
 import { inTheWay } from "./gate.js";
 import { timeOf } from "./review/line.js";
 import { exceptions, decisionOf, waiveForm } from "./review/table.js";
@@ -25,7 +25,7 @@ export function render(view) {
   return frame(view, {
     title: title(view), top: head(view), mainKind: "review",
     main: html`${timeOf(view)}<div class="review-cols"><div>${review.doubtful && note({ lead: say("review.doubtful"), text: say("review.doubtful_text") })}
-      ${review.off.length > 0 ? exceptions(view) : html`<p class="lead">${say("review.nothing_text")}</p>`}${looked(view)}${!done && otherwise(view)}${!done && rejecting(view)}</div>${twoSign(view)}</div>`,
+      ${review.off.length > 0 ? exceptions(view) : html`<p class="lead">${say("review.nothing_text")}</p>`}${looked(view)}${!done && otherwise(view)}${!done && rejecting(view)}${sending(view)}</div>${twoSign(view)}</div>`,
     foot: done ? deck({ more: back(view), act: act({ label: say("review.signs"), note: say("review.signs_note"), href: to(view, "sign") }) }) : foot(view),
   });
 }

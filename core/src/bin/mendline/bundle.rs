@@ -7,9 +7,9 @@ use std::path::{Path, PathBuf};
 use clap::{Args, Subcommand};
 use mendline_core::bundle::{Reader, Refused};
 use mendline_core::door::{App, fingerprint, look_at_bundle};
-use mendline_core::seal::{PrivateKey, Seed};
+use mendline_core::seal::PrivateKey;
 
-use crate::ports::{Ports, hex, random};
+use crate::ports::{Ports, random};
 
 /// Sends repairs to another device as one signed file, or takes such a file in.
 #[derive(Args)]
@@ -148,45 +148,9 @@ fn look(path: &Path) -> Result<(), String> {
     Ok(())
 }
 
-/// Reads the key of this device, making one at the first time. Only its owner may read it.
 fn device_key(data: &Path) -> Result<PrivateKey, String> {
-    let path = data.join("device-key");
-    let problem = |problem| at(&path, &problem);
-    if !path.exists() {
-        let part = data.join(format!("device-key.{}", std::process::id()));
-        private(&part)
-            .and_then(|mut file| {
-                file.write_all(hex(&random::<32>()?).as_bytes())?;
-                file.sync_all()
-            })
-            .map_err(problem)?;
-        // Of two that make one at once, the first stays.
-        let linked = std::fs::hard_link(&part, &path);
-        std::fs::remove_file(&part).map_err(problem)?;
-        linked.or_else(|why| if path.exists() { Ok(()) } else { Err(why) }).map_err(problem)?;
-    }
-    let digits = std::fs::read_to_string(&path).map_err(problem)?;
-    let seed = seed(digits.trim()).ok_or_else(|| format!("{} is damaged: restore it from a backup", path.display()))?;
-    Ok(PrivateKey::fresh(&seed))
-}
-
-fn seed(digits: &str) -> Option<Seed> {
-    if digits.len() != 64 || !digits.is_ascii() {
-        return None;
-    }
-    let mut bytes = [0; 32];
-    for (place, byte) in bytes.iter_mut().enumerate() {
-        *byte = u8::from_str_radix(digits.get(2 * place..2 * place + 2)?, 16).ok()?;
-    }
-    Seed::new(bytes).ok()
-}
-
-fn private(path: &Path) -> io::Result<File> {
-    let mut options = File::options();
-    options.write(true).create_new(true);
-    #[cfg(unix)]
-    std::os::unix::fs::OpenOptionsExt::mode(&mut options, 0o600);
-    options.open(path)
+    let fresh = random::<32>().map_err(|problem| problem.to_string())?;
+    mendline_core::door::device_key(data, &fresh)
 }
 
 fn at(path: &Path, problem: &dyn std::fmt::Display) -> String {
