@@ -46,7 +46,7 @@ fn walk(file: &Document, element: &Object, parent: ObjectId, found: &mut Vec<(Ob
         assert!(element.get(b"Alt").is_ok());
     }
     let Ok(kids) = element.get(b"K") else { return };
-    for kid in kids.as_array().map_or_else(|_| std::slice::from_ref(kids), |all| all) {
+    for kid in kids.as_array().map_or_else(|_| std::slice::from_ref(kids), Vec::as_slice) {
         match kid {
             Object::Integer(number) => found.push((element.get(b"Pg").unwrap().as_reference().unwrap(), *number)),
             Object::Dictionary(reference) if reference.has_type(b"OBJR") => {}
