@@ -10,6 +10,7 @@ mod clocks;
 mod door;
 mod inspection;
 mod kills;
+mod practice;
 mod record;
 mod rules_page;
 mod seal;

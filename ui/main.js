@@ -31,6 +31,8 @@ import { parted } from "./parts/pin.js";
 
 const LOOK_AGAIN_MS = 15_000;
 const SILENT_AGAIN_MS = 2_000;
+/** What there is to see in a rehearsal that is played changes fast. */
+const PLAYED_AGAIN_MS = 1_500;
 const LIVE_REST_MS = 300;
 
 const root = document.getElementById("root");
@@ -368,6 +370,8 @@ listenForHolds(root, {
   tell: (kind, label) => { announce(say(HELD[kind], { label })); if (kind === "held") cues.play("tap"); },
 });
 
+const played = () => Boolean(store.state.answer?.practice);
+
 // Clocks run on the core's moment. When this device's clocks disagree, it slept or was set: the core is asked again.
 setInterval(() => {
   const now = store.now();
@@ -377,7 +381,7 @@ setInterval(() => {
   const jump = Math.abs(Date.now() - drawn.wall - (monotonic() - drawn.since));
   drawn = { ...drawn, second, wall: Date.now(), since: monotonic() };
   const seen = document.visibilityState === "visible";
-  const wait = store.state.unreachable ? SILENT_AGAIN_MS : SCREENS[store.state.route.name].live ? LOOK_AGAIN_MS : Infinity;
+  const wait = store.state.unreachable ? SILENT_AGAIN_MS : SCREENS[store.state.route.name].live ? (played() ? PLAYED_AGAIN_MS : LOOK_AGAIN_MS) : Infinity;
   if (jump > 1500 || (seen && monotonic() - drawn.looked > wait)) look();
   if (seen) store.redraw();
 }, 200);
@@ -385,7 +389,8 @@ setInterval(() => {
 document.addEventListener("visibilitychange", () => {
   const now = store.now();
   if (document.visibilityState === "visible") { notices.wake(); look(); store.flush(); }
-  else if (now) notices.sleep(say("app.name"), reminders.coming(now.at_ms), Date.now() - now.at_ms);
+  // Nobody is woken by a rehearsal.
+  else if (now && !played()) notices.sleep(say("app.name"), reminders.coming(now.at_ms), Date.now() - now.at_ms);
 });
 
 // A device is silent until somebody has touched the page.

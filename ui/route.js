@@ -16,6 +16,7 @@ const ROUTES = [
   { name: "send", path: /^\/send(?:\/([^/]+))?$/, params: ["repair"] },
   { name: "take", path: /^\/take$/, params: [] },
   { name: "people", path: /^\/people$/, params: [] },
+  { name: "practice", path: /^\/practice$/, params: [] },
   { name: "check", path: /^\/check$/, params: [] },
   { name: "help", path: /^\/help$/, params: [] },
 ];

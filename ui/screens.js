@@ -14,6 +14,7 @@ import * as opening from "./screens/opening.js";
 import * as paper from "./screens/paper.js";
 import * as people from "./screens/people.js";
 import * as plan from "./screens/plan.js";
+import * as practice from "./screens/practice.js";
 import * as repair from "./screens/repair/index.js";
 import * as search from "./screens/search.js";
 import * as send from "./screens/send.js";
@@ -36,6 +37,7 @@ export const SCREENS = {
   take: { screen: take, asks: () => ({ do: "bundles" }) },
   people: { screen: people, asks: () => ({ do: "shelf" }) },
   check: { screen: check },
+  practice: { screen: practice },
   checks: { screen: checks, asks: checks.asks },
   help: { screen: help, asks: () => ({ do: "rules" }) },
   opening: { screen: opening },

@@ -40,7 +40,7 @@ export function createStore(ports) {
   function take(response, sent) {
     Object.assign(state, { unreachable: false, error: response.error ?? null, refusal: response.refusal ?? null });
     if (!response.now) return;
-    const before = seen ? seen.since + response.now.at_ms - seen.at_ms : sent;
+    const before = seen ? seen.since + (response.now.at_ms - seen.at_ms) / (response.now.pace ?? 1) : sent;
     seen = { ...response.now, since: before >= sent && before <= ports.monotonic() ? before : sent };
   }
 
@@ -143,8 +143,8 @@ export function createStore(ports) {
     fault: (problems) => { Object.assign(state, { problems, refusal: null, error: null }); changed(); },
     /** Draws again what is shown, because time has passed or something was typed. */
     redraw: changed,
-    /** Returns the core's moment, carried on by this device's running clock, or null before the first answer. */
-    now: () => (seen ? { at_ms: seen.at_ms + Math.round(ports.monotonic() - seen.since), offset_min: seen.offset_min } : null),
+    /** Returns the core's moment, carried on by this device's running clock (in a rehearsal that is played, at its pace), or null before the first answer. */
+    now: () => (seen ? { at_ms: seen.at_ms + Math.round((ports.monotonic() - seen.since) * (seen.pace ?? 1)), offset_min: seen.offset_min } : null),
     /** Returns all that was typed and not yet sent where the route leads, by form and name: one repair never sees what was typed for another. */
     drafts: () => state.drafts[scope()] ?? {},
     /** Returns what was typed into a form and not yet sent, by name. */

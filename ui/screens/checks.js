@@ -21,7 +21,8 @@ export const asks = ({ id, name }, _, asked) => ({ do: "checks", ...(id && { rep
 export function render(view) {
   const one = view.checks.find(({ name }) => name === view.params.name);
   return page({
-    mast: mast({ title: title(view), where: view.repair ? say("worked.of", { number: view.number }) : say("worked.alone"), side: [html`<a href="${view.repair ? `#/repair/${view.repair}` : "#/"}">${view.repair ? say("worked.back") : say("done.today")}</a>`] }),
+    rehearsal: view.rehearsal,
+    mast: mast({ title: title(view), rehearsal: view.rehearsal, where: view.repair ? say("worked.of", { number: view.number }) : say("worked.alone"), side: [html`<a href="${view.repair ? `#/repair/${view.repair}` : "#/"}">${view.repair ? say("worked.back") : say("done.today")}</a>`] }),
     main: html`<main class="stack worked">${one ? single(view, one) : list(view)}</main>`,
     deck: one && foot(view, one),
   });

@@ -20,7 +20,7 @@ const DONE = 5;
 
 export function render(view) {
   const live = [list("mixed", view.mixed, (one) => mixed(view, one), "lives"), list("holding", view.holding, (one) => holding(view, one), "lives")].filter(Boolean);
-  const waiting = html`${closed(view)}${view.owner ? lists(view) : first(view)}`;
+  const waiting = html`${closed(view)}${view.owner || !none(view) ? lists(view) : first(view)}`;
   const rest = html`${tools(view)}${section({ id: "h-light", title: say("light.label"), kind: "today-light", inside: light(view.light) })}`;
   return page({
     mast: mast({ title: title(view), where: view.owner || say("app.name"), side: view.now ? [day(view.now.at_ms, view.now.offset_min), time(view.now.at_ms, view.now.offset_min)] : [] }),
@@ -48,5 +48,5 @@ function tools(view) {
   return section({ id: "h-tools", title: say("today.more"), kind: "", inside: html`
     ${ready && html`${way({ label: say("today.intake"), note: say("today.intake_note"), href: "#/intake" })}${to("search", "#/search")}`}
     ${way({ label: say("people.title"), note: view.who ? say("today.who", { name: view.who }) : say("people.note"), href: "#/people" })}
-    ${ready && to("send", "#/send")}${to("take", "#/take")}${to("shelf", "#/shelf")}${to("check", "#/check")}${to("worked", "#/checks")}${to("help", "#/help")}` });
+    ${ready && to("send", "#/send")}${to("take", "#/take")}${to("shelf", "#/shelf")}${to("check", "#/check")}${to("worked", "#/checks")}${to("practice", "#/practice")}${to("help", "#/help")}` });
 }

@@ -6,6 +6,7 @@ import { paper } from "./en-paper.js";
 import { pictures } from "./en-pictures.js";
 import { plan } from "./en-plan.js";
 import { repair } from "./en-repair.js";
+import { practice } from "./en-practice.js";
 import { record } from "./en-record.js";
 import { shelf } from "./en-shelf.js";
 import { roads } from "./en-roads.js";
@@ -23,6 +24,7 @@ export const en = {
     ...plan,
     ...paper,
     ...pictures,
+    ...practice,
     ...record,
     ...roads,
     ...rules,

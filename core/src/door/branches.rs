@@ -116,6 +116,8 @@ fn told(event: &Event) -> (&'static str, String, i64) {
         Event::Signed { name, .. } => at_once("signed", name),
         Event::Issued { number } => at_once("issued", number),
         Event::Sealed { name, .. } => at_once("sealed", name),
+        Event::PractiseBegun { .. } => at_once("practise_begun", ""),
+        Event::PaceSet { pace, .. } => at_once("pace_set", &pace.to_string()),
         Event::BranchChosen { reason, .. } => at_once("branch_chosen", reason),
     }
 }

@@ -16,6 +16,7 @@ pub struct ChecksView {
     /// The repair that they are for; none for checks on their own.
     pub repair: Option<String>,
     pub number: String,
+    pub rehearsal: bool,
     /// As `mendline check --list` prints them.
     pub checks: Value,
     /// By the check's name: fields that the repair knows already.
@@ -59,6 +60,7 @@ impl Visit<'_> {
                 tried(name, over(known, input))
             }),
             number: repair.as_ref().map_or_else(String::new, |repair| repair.number.clone()),
+            rehearsal: repair.as_ref().is_some_and(|repair| repair.rehearsal),
             repair: repair.map(|repair| repair.id),
         })))
     }

@@ -14,6 +14,7 @@ mod keyring;
 mod keys;
 mod paper;
 mod pieces;
+mod practise;
 mod record;
 mod repairs;
 mod request;
@@ -49,6 +50,7 @@ use serde_json::json;
 use crate::entry;
 use crate::facts::{Facts, Moment, Sensed};
 use crate::journal::{Fault, Hash, Journal};
+use crate::procedure::practice::Practice;
 use crate::seal::{PrivateKey, Secret};
 use crate::shelf::Person;
 use store::{Store, Writing};
@@ -72,6 +74,10 @@ pub fn device_key(folder: &Path, fresh: &[u8; 32]) -> Result<PrivateKey, String>
 struct Visit<'a> {
     store: &'a mut Store,
     facts: Facts,
+    /// What the clocks of the device show; in a rehearsal that is played, the facts hold another moment.
+    real: Moment,
+    /// The rehearsal whose clock the facts are by.
+    played: Option<Practice>,
     people: Vec<Person>,
     fresh: [u8; 16],
     id: String,
@@ -117,7 +123,8 @@ impl App {
             }
         };
         let id = envelope.id.clone();
-        let outcome = self.answer(envelope, sensed);
+        let mut now = now;
+        let outcome = self.answer(envelope, sensed, &mut now);
         if matches!(&outcome, Err(Problem::Error { code, .. }) if code == "corrupt") {
             self.store.journal.close_to_writing(Fault::Corrupt { what: "found while it was read".into() });
         }
@@ -132,7 +139,8 @@ impl App {
         }
     }
 
-    fn answer(&mut self, envelope: Envelope, sensed: &Sensed) -> Result<Answer, Problem> {
+    /// Writes to `now` what the clock of the answer shows, if it is another one than the device's.
+    fn answer(&mut self, envelope: Envelope, sensed: &Sensed, now: &mut serde_json::Value) -> Result<Answer, Problem> {
         if envelope.id.trim().is_empty() || envelope.id.len() > 200 {
             return Err(Problem::error("bad_request", "The request has no id, or one that is too long."));
         }
@@ -153,6 +161,8 @@ impl App {
         let mut visit = Visit {
             store: &mut self.store,
             facts,
+            real: sensed.moment.clone(),
+            played: None,
             people,
             fresh: sensed.fresh,
             id: envelope.id,
@@ -162,10 +172,16 @@ impl App {
             pin: envelope.pin,
             password: envelope.password,
         };
-        match visit.answered_before()? {
+        let before = visit.answered_before()?;
+        if let Some(repair) = before.as_deref().or(envelope.request.about()) {
+            visit.by_the_clock_of(repair);
+        }
+        let outcome = match before {
             Some(repair) => visit.again(&envelope.request, &repair),
             None => visit.carry_out(envelope.request),
-        }
+        };
+        visit.tell_now(now);
+        outcome
     }
 }
 
@@ -219,6 +235,8 @@ impl Visit<'_> {
             Request::EnterByHand { seen, contract, number, rehearsal, video_before } => {
                 self.enter_by_hand(&seen, repairs::Opening { contract, number, rehearsal, video_before })
             }
+            Request::Practise { mishaps, surprise, pace } => self.practise(mishaps, surprise, pace),
+            Request::Pace { repair, pace } => self.set_pace(&repair, pace),
             Request::Branches { repair } => self.branches(&repair),
             Request::Bundles => self.bundles(),
             Request::Pack { repairs, since_ms } => self.pack(&repairs, since_ms),
@@ -253,21 +271,26 @@ impl Visit<'_> {
         }
     }
 
-    fn writing(&self) -> (String, Hash, Facts) {
-        (self.id.clone(), self.hash, self.facts.clone())
+    fn writing(&self) -> (String, Hash, Facts, Facts) {
+        let real = Facts { moment: self.real.clone(), ..self.facts.clone() };
+        (self.id.clone(), self.hash, self.facts.clone(), real)
     }
 }
 
 /// Runs `write` with the request's name and facts.
 fn with_writing<T>(visit: &mut Visit, write: impl FnOnce(&mut Store, &Writing) -> T) -> T {
-    let (request, request_hash, facts) = visit.writing();
-    write(visit.store, &Writing { request: &request, request_hash, facts: &facts })
+    let (request, request_hash, facts, real) = visit.writing();
+    write(visit.store, &Writing { request: &request, request_hash, facts: &facts, real: &real })
 }
 
 fn unpacked(base64: &str) -> Result<Vec<u8>, Problem> {
     STANDARD
         .decode(base64)
         .map_err(|problem| Problem::error("bad_request", format!("The file did not arrive whole: {problem}.")))
+}
+
+fn hex(bytes: &[u8]) -> String {
+    bytes.iter().map(|byte| format!("{byte:02x}")).collect()
 }
 
 fn packed(bytes: &[u8]) -> String {

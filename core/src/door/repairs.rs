@@ -4,7 +4,7 @@ use chrono::Datelike as _;
 
 use super::response::{Answer, Problem};
 use super::store::Writing;
-use super::{Visit, export, packed, record, with_writing};
+use super::{Visit, export, hex, packed, record, with_writing};
 use crate::certificate;
 use crate::facts::Moment;
 use crate::journal::{Hash, Journal};
@@ -83,7 +83,9 @@ impl Visit<'_> {
         for row in self.store.journal.live()?.into_iter().filter(|row| row.repair != repair.id) {
             // A broken one has no clock that could be trusted; the first screen names it.
             if let Ok(other) = self.store.repair(&row.repair) {
-                shown.others.extend(view::other(&other, &self.facts.moment));
+                let other = view::other(&other, &self.real);
+                let by_this_clock = |other: view::Other| self.due_by_this_clock(other);
+                shown.others.extend(other.map(by_this_clock));
             }
         }
         let budget = shown.go.as_ref().and_then(|go| go.budget.as_ref());
@@ -118,7 +120,7 @@ impl Visit<'_> {
         self.shown(&repair)
     }
 
-    fn next_number(&self, rehearsal: bool) -> Result<String, Problem> {
+    pub(super) fn next_number(&self, rehearsal: bool) -> Result<String, Problem> {
         let prefix = if rehearsal { "RH" } else { "R" };
         Ok(format!("{prefix}-{:02}", self.store.journal.repairs()?.len() + 1))
     }
@@ -151,11 +153,14 @@ impl Visit<'_> {
         match command {
             Command::Open { .. }
             | Command::AcceptPlan { .. }
+            | Command::Practise { .. }
+            | Command::SetPace { .. }
             | Command::Issue { .. }
             | Command::Photo { .. }
             | Command::WorkOut { .. } => Err(Problem::error("bad_request", "This command has a request of its own.")),
             Command::Report { happening, ago_ms } => {
-                let ago_ms = ago_ms.max(&0) + self.waited_ms;
+                let pace = self.played.as_ref().map_or(1, |practice| i64::from(practice.pace));
+                let ago_ms = ago_ms.max(&0) + self.waited_ms * pace;
                 self.tell_any(id, &Command::Report { happening: happening.clone(), ago_ms })
             }
             _ => {
@@ -293,10 +298,6 @@ impl Visit<'_> {
 
 fn summary_of(bytes: &[u8]) -> Option<Summary> {
     serde_json::from_slice(bytes).ok()
-}
-
-fn hex(bytes: &[u8]) -> String {
-    bytes.iter().map(|byte| format!("{byte:02x}")).collect()
 }
 
 /// Returns three characters that name a device on certificates.

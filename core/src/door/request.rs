@@ -12,6 +12,7 @@ use crate::inspection::SameHour;
 use crate::procedure::Command;
 use crate::procedure::line::{Defect, Line};
 use crate::procedure::plan::PlanChoice;
+use crate::procedure::practice::Mishap;
 use crate::seal::Secret;
 use crate::shelf::{Document, DocumentKind};
 
@@ -125,6 +126,22 @@ pub enum Request {
         rehearsal: bool,
         #[serde(default)]
         video_before: String,
+    },
+    /// Open a rehearsal on the built-in practice line, planned, with a clock of its own.
+    Practise {
+        /// What goes wrong on purpose.
+        #[serde(default)]
+        mishaps: Vec<Mishap>,
+        /// One mishap that nobody names.
+        #[serde(default)]
+        surprise: bool,
+        /// How many times as fast the clock runs, 1 to 60.
+        pace: u32,
+    },
+    /// Let the clock of a rehearsal run at another pace from now on.
+    Pace {
+        repair: String,
+        pace: u32,
     },
     /// Where several devices went on with a repair: what each did.
     Branches {
@@ -277,4 +294,27 @@ pub enum Request {
     },
     /// Make the register anew from the journal.
     Rebuild,
+}
+
+impl Request {
+    /// Returns the repair whose clock tells the time for this request, where it has one of its own.
+    pub fn about(&self) -> Option<&str> {
+        match self {
+            Self::Repair { repair }
+            | Self::Pace { repair, .. }
+            | Self::Branches { repair }
+            | Self::Plan { repair, .. }
+            | Self::AcceptPlan { repair, .. }
+            | Self::Tell { repair, .. }
+            | Self::KeepPhoto { repair, .. }
+            | Self::Paper { repair }
+            | Self::Issue { repair }
+            | Self::Seal { repair }
+            | Self::Certificate { repair }
+            | Self::Record { repair }
+            | Self::Checks { repair, .. }
+            | Self::WorkOut { repair, .. } => Some(repair),
+            _ => None,
+        }
+    }
 }

@@ -28,6 +28,8 @@ pub struct Writing<'a> {
     pub request: &'a str,
     pub request_hash: Hash,
     pub facts: &'a Facts,
+    /// The same by the clocks of the device: the shelf keeps those, also while a rehearsal is played.
+    pub real: &'a Facts,
 }
 
 impl Store {
@@ -130,7 +132,7 @@ impl Store {
         let heads = self.repairs.get(id).map_or_else(Vec::new, |(heads, _)| heads.clone());
         let mut drafts = vec![Draft { branch, ..draft(id, heads, writing.facts, codec::encode(&record)?) }];
         if !shelf_events.is_empty() {
-            drafts.push(self.shelf_draft(writing.facts, shelf_events)?);
+            drafts.push(self.shelf_draft(writing.real, shelf_events)?);
         }
         match self.write(writing, drafts, vec![view::row(&after)], id)? {
             Appended::Written(_) if !apart => Ok(after),
@@ -142,7 +144,7 @@ impl Store {
 
     /// Records events of the shelf.
     pub fn record_shelf(&mut self, writing: &Writing, events: Vec<ShelfEvent>) -> Result<(), Problem> {
-        let draft = self.shelf_draft(writing.facts, events)?;
+        let draft = self.shelf_draft(writing.real, events)?;
         self.write(writing, vec![draft], vec![], SHELF)?;
         Ok(())
     }

@@ -3,6 +3,7 @@
 use super::answer::{Answer, Value};
 use super::event::{Event, Record};
 use super::happening::Happening;
+use super::practice::Practice;
 use super::repair::{
     Answered, AtMark, Attempt, AttemptEnded, Broken, Choice, ClockJump, Closed, Correction, CorrectionOf, Doubt, Go,
     Issued, LateralOpened, Note, Photo, Reading, ReadingField, Repair, Sealed, Signature, StageSpan, Stamp, Target,
@@ -54,6 +55,7 @@ pub fn apply(repair: Option<Repair>, event: &Event, facts: &Facts) -> Option<Rep
             closed: None,
             branches: vec![],
             choices: vec![],
+            practice: None,
             last_moment: facts.moment.clone(),
             last_device: facts.device.clone(),
             entries: 0,
@@ -148,6 +150,18 @@ fn change(repair: &mut Repair, event: &Event, facts: &Facts) {
                 reason: reason.clone(),
                 foreman: foreman.clone(),
             });
+        }
+        Event::PractiseBegun { mishaps, surprise, pace, real } => {
+            repair.practice = Some(Practice {
+                mishaps: mishaps.clone(),
+                surprise: *surprise,
+                pace: *pace,
+                real: real.clone(),
+                shown: facts.moment.clone(),
+            });
+        }
+        Event::PaceSet { pace, real } => {
+            repair.practice = repair.practice.as_ref().map(|practice| practice.paced(*pace, real));
         }
         Event::Sealed { role, name, certificate, file } => repair.seals.push(Sealed {
             at,
@@ -244,6 +258,8 @@ fn change_attempt(attempt: &mut Attempt, event: &Event, facts: &Facts) {
         | Event::Signed { .. }
         | Event::Issued { .. }
         | Event::BranchChosen { .. }
+        | Event::PractiseBegun { .. }
+        | Event::PaceSet { .. }
         | Event::Sealed { .. } => {}
     }
 }

@@ -6,10 +6,12 @@ use super::answer::{Answer, Value};
 use super::happening::Happening;
 use super::line::{Defect, Line};
 use super::plan::{Plan, Temperatures};
+use super::practice::Mishap;
 use super::repair::CorrectionOf;
 use super::rules::Rule;
 use super::stage::Outcome;
 use crate::checks::named::Worked;
+use crate::facts::Moment;
 use crate::shelf::Contract;
 
 /// A command to a repair. Asks are gated and may be refused; reports are always recorded.
@@ -26,6 +28,19 @@ pub enum Command {
         contract: Box<Contract>,
         #[serde(default)]
         video_before: String,
+    },
+    /// Ask: give a rehearsal a clock of its own, and what goes wrong on purpose.
+    Practise {
+        mishaps: Vec<Mishap>,
+        surprise: bool,
+        pace: u32,
+        /// What the device's own clocks show.
+        real: Moment,
+    },
+    /// Ask: let the clock of a rehearsal run at another pace.
+    SetPace {
+        pace: u32,
+        real: Moment,
     },
     /// Ask: work by this plan.
     AcceptPlan {

@@ -8,6 +8,7 @@ use super::gate::{self, Around, Ask};
 use super::happening::Happening;
 use super::hold;
 use super::plan::{Plan, Temperatures};
+use super::practice::{MOST_PACE, Mishap};
 use super::repair::{Attempt, CorrectionOf, ReadingField, Repair, Stamp, Standing};
 use super::rules::{self, Broken, Kind, Refusal, Rule, RuleValues, n, t};
 use super::spot;
@@ -106,6 +107,20 @@ impl Step<'_> {
                 self.record(Event::PlanAccepted { plan: plan.clone() });
                 Ok(())
             }
+            Command::Practise { mishaps, surprise, pace, real } => {
+                self.practise(mishaps, *pace)?;
+                let (mishaps, surprise, pace, real) = (mishaps.clone(), *surprise, *pace, real.clone());
+                self.record(Event::PractiseBegun { mishaps, surprise, pace, real });
+                Ok(())
+            }
+            Command::SetPace { pace, real } => {
+                runs(*pace)?;
+                if self.repair.practice.is_none() {
+                    return refuse(Broken::with(Rule::BadValue, &[("what", t("Only a rehearsal has such a clock."))]));
+                }
+                self.record(Event::PaceSet { pace: *pace, real: real.clone() });
+                Ok(())
+            }
             Command::GoOn => self.go_on(around),
             Command::SecondGo { temperatures } => self.second_go(temperatures, around),
             Command::Release => {
@@ -166,6 +181,19 @@ impl Step<'_> {
                 Ok(())
             }
         }
+    }
+
+    /// A clock of its own is for a rehearsal, and from its beginning on: nothing is recorded by two clocks.
+    fn practise(&self, mishaps: &[Mishap], pace: u32) -> Result<(), Refusal> {
+        runs(pace)?;
+        let fresh = self.repair.practice.is_none() && self.repair.attempts.is_empty();
+        let wrong = match (self.repair.rehearsal, fresh, mishaps.len() > Mishap::ALL.len()) {
+            (false, _, _) => Some("Only a rehearsal has such a clock. A repair keeps the clocks of the device."),
+            (_, false, _) => Some("This rehearsal has begun. Begin another one."),
+            (_, _, true) => Some("More goes wrong than there is."),
+            _ => None,
+        };
+        wrong.map_or(Ok(()), |what| refuse(Broken::with(Rule::BadValue, &[("what", t(what))])))
     }
 
     fn go_on(&mut self, around: &Around) -> Result<(), Refusal> {
@@ -519,6 +547,14 @@ fn by_foreman(id: &str, around: &Around) -> Result<(), Refusal> {
         return refuse(Broken::bare(Rule::ForemanNeeded));
     }
     Ok(())
+}
+
+fn runs(pace: u32) -> Result<(), Refusal> {
+    if (1..=MOST_PACE).contains(&pace) {
+        return Ok(());
+    }
+    let what = format!("The clock of a rehearsal runs 1 to {MOST_PACE} times as fast.");
+    refuse(Broken::with(Rule::BadValue, &[("what", t(what))]))
 }
 
 fn given(reason: &str) -> Result<(), Refusal> {

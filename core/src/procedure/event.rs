@@ -6,11 +6,12 @@ use super::answer::Answer;
 use super::happening::Happening;
 use super::line::{Defect, Line};
 use super::plan::{Budget, Plan, Temperatures};
+use super::practice::Mishap;
 use super::repair::CorrectionOf;
 use super::rules::{Rule, RuleValues};
 use super::stage::{Outcome, Stage};
 use crate::checks::named::Worked;
-use crate::facts::Facts;
+use crate::facts::{Facts, Moment};
 use crate::shelf::method::TaskKind;
 use crate::shelf::{Contract, Role};
 
@@ -141,6 +142,20 @@ pub enum Event {
         over: Vec<String>,
         reason: String,
         foreman: String,
+    },
+    /// A rehearsal got a clock of its own, which begins at the entry's moment, and what goes wrong on purpose.
+    PractiseBegun {
+        mishaps: Vec<Mishap>,
+        /// Nobody was told which.
+        surprise: bool,
+        pace: u32,
+        /// What the device's own clocks showed.
+        real: Moment,
+    },
+    /// The clock of a rehearsal runs at another pace.
+    PaceSet {
+        pace: u32,
+        real: Moment,
     },
     /// A key signed the issued certificate.
     Sealed {

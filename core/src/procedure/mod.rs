@@ -13,6 +13,7 @@ pub mod hold;
 pub mod line;
 pub mod plan;
 pub mod planning;
+pub mod practice;
 pub mod repair;
 pub mod rules;
 pub mod spot;

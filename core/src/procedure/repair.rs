@@ -8,6 +8,7 @@ use super::answer::Answer;
 use super::happening::{Happening, ReadBy};
 use super::line::{Defect, Line};
 use super::plan::{Budget, Plan, Temperatures};
+use super::practice::Practice;
 use super::rules::{Rule, RuleValues};
 use super::stage::{Outcome, PatchPlace, Stage};
 use crate::checks::named::Worked;
@@ -85,6 +86,9 @@ pub struct Repair {
     /// What the foreman chose where devices had gone on apart, oldest first.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub choices: Vec<Choice>,
+    /// The clock of a rehearsal that is played.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub practice: Option<Practice>,
     /// The last moment that an entry saw, to notice a clock that was set.
     pub last_moment: Moment,
     pub last_device: String,

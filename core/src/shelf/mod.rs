@@ -6,6 +6,7 @@ pub mod contract;
 pub mod examples;
 pub mod method;
 pub mod people;
+pub mod practice;
 pub mod sheets;
 pub mod state;
 

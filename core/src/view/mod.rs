@@ -2,6 +2,7 @@
 
 mod broken;
 mod clock;
+mod debrief;
 mod hold;
 mod known;
 mod next;
@@ -16,6 +17,7 @@ mod trouble;
 
 pub use broken::BrokenView;
 pub use clock::{ClockView, CureView};
+pub use debrief::{Debrief, Met, PracticeView, Wrong};
 pub use hold::{HoldView, ReadingView, StretchView};
 pub use known::known;
 pub use next::{GateView, Next};
@@ -64,6 +66,8 @@ pub struct RepairView {
     pub fold_limit_um: Length,
     pub trouble: Option<Trouble>,
     pub review: Review,
+    /// What there is to see and what went wrong, in a rehearsal that is played.
+    pub practice: Option<PracticeView>,
     pub people: Vec<Person>,
     /// Where the patch lies on the map, where both nodes have coordinates.
     pub spot: Option<SpotView>,
@@ -150,6 +154,7 @@ pub fn repair_view(repair: &Repair, around: &Around) -> RepairView {
         trouble: context.and_then(|(plan, attempt)| trouble::trouble(plan, attempt, hold.as_ref(), now)),
         hold,
         review: review::review(repair),
+        practice: debrief::practice(repair, now),
         people: around.people.to_vec(),
         spot: spot::spot(repair, &around.facts.position),
         pace: None,

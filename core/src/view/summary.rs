@@ -148,7 +148,8 @@ pub fn row(repair: &Repair) -> Row {
         status: shown.status.code().to_owned(),
         stage: shown.stage.word().to_owned(),
         attempt: shown.attempt,
-        live: repair.attempt().is_some_and(|attempt| attempt.joined.is_some()),
+        // What is only played runs by a clock of its own: it never rings in the lists.
+        live: repair.practice.is_none() && repair.attempt().is_some_and(|attempt| attempt.joined.is_some()),
         changed_ms: shown.changed_ms,
         certificate: shown.certificate.clone(),
         lots: lots.map(str::to_owned).collect(),

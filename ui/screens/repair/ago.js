@@ -35,7 +35,7 @@ export function render(view) {
     title: title(view), mainKind: "stage stack",
     main: html`${form({ id, does: {}, inside: entry({ id: "min", label: say("ago.was"), aside: say("ago.zero"), unit: say("ago.unit"), step: 1, min: 0, max: MOST, value: view.drafts?.[id]?.min ?? "0" }) })}
       ${readings([{ label: say(key === "joined" ? "ago.joined" : "ago.happened"), value: at(view, nowOf(view) - ms) }, { label: say("ago.tapped"), value: at(view, nowOf(view)) }], "two")}
-      ${key === "joined" && attempt(view).second_go && html`${used(view)}${ends([say("ago.left", { left: minSec(attempt(view).second_go.budget.working_ms - ms) }), say("ago.gone", { n: ms / 60_000 })])}`}
+      ${key === "joined" && attempt(view)?.second_go && html`${used(view)}${ends([say("ago.left", { left: minSec(attempt(view).second_go.budget.working_ms - ms) }), say("ago.gone", { n: ms / 60_000 })])}`}
       ${key === "target_reached" && pressure(view)}${note({ lead: say("ago.both"), text: say("ago.rule") })}`,
     foot: deck({ more: usual({ repair: view.repair.id, ago: { min: ms / 60_000, href: to(view, BACK[key]) } }), act: ACTS[key]?.(view) ?? act({ label: say("ago.back", { n: ms / 60_000 }), note: say("ago.back_note"), href: to(view, BACK[key]) }) }),
   });

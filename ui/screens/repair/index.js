@@ -4,6 +4,7 @@ import * as ago from "./ago.js";
 import * as between from "./between.js";
 import * as certificate from "./certificate.js";
 import * as correct from "./correct.js";
+import * as debrief from "./debrief.js";
 import * as ended from "./ended.js";
 import * as fillIn from "./fill-in.js";
 import * as go from "./go.js";
@@ -48,6 +49,7 @@ const TROUBLE = { time_over: timeOver, pressure };
 
 /** Returns the screen that a view of a repair calls for. */
 export function chosen(view) {
+  if (view.params.sub === "debrief" && view.practice) return debrief;
   const side = SIDE[view.params.sub] ?? (view.hold && IN_HOLD[view.params.sub]);
   if (side) return side;
   if (view.trouble) return TROUBLE[view.trouble.kind];
