@@ -7,22 +7,23 @@ use std::path::{Path, PathBuf};
 const ARROWS: &[(&str, &[&str])] = &[
     ("units", &[]),
     ("maths", &[]),
+    ("words", &["units"]),
     ("facts", &["units"]),
     ("geodesy", &["units", "maths", "facts"]),
     ("checks", &["units", "maths", "facts", "geodesy", "entry"]),
     ("entry", &["units"]),
     ("inspection", &["units"]),
     // The contract names the stage of a photo and the shelf holds inspections; the rules read the shelf.
-    ("shelf", &["units", "facts", "procedure", "inspection"]),
-    ("procedure", &["units", "facts", "checks", "geodesy", "shelf", "maths"]),
+    ("shelf", &["units", "facts", "procedure", "inspection", "words"]),
+    ("procedure", &["units", "facts", "checks", "geodesy", "shelf", "maths", "words"]),
     ("bundle", &["journal", "seal"]),
     ("photos", &["journal"]),
     ("picture", &[]),
     ("label", &["picture"]),
     ("journal", &["register"]),
     ("register", &["journal"]),
-    ("view", &["units", "facts", "checks", "geodesy", "procedure", "shelf", "register"]),
-    ("certificate", &["units", "facts", "checks", "procedure", "shelf", "maths", "geodesy"]),
+    ("view", &["units", "facts", "checks", "geodesy", "procedure", "shelf", "register", "words"]),
+    ("certificate", &["units", "facts", "checks", "procedure", "shelf", "maths", "geodesy", "words"]),
     // The visible block of a signature is set in the certificate's faces.
     ("seal", &["facts", "certificate"]),
 ];

@@ -3,10 +3,19 @@
 /** A non-breaking space: a value and its unit stay on one line. */
 const NB = "\u00a0";
 
-/** Returns `value` with `digits` decimals and a true minus sign. */
+let point = ".";
+let calendar = "en-GB";
+
+/** Writes numbers and dates as a language has them (CLDR: a comma before the decimals in German, Spanish and French). */
+export const useLanguage = (tag) => {
+  point = tag === "en" ? "." : ",";
+  calendar = tag === "en" ? "en-GB" : tag;
+};
+
+/** Returns `value` with `digits` decimals, a true minus sign and the decimal sign of the language. */
 export const number = (value, digits = 0) => {
-  const text = Math.abs(value).toFixed(digits);
-  return value < 0 && Number(text) !== 0 ? `\u2212${text}` : text;
+  const text = Math.abs(value).toFixed(digits).replace(".", point);
+  return value < 0 && /[1-9]/.test(text) ? `\u2212${text}` : text;
 };
 
 /** What a wire unit is on the screen: how many wire steps make one, its unit, its usual decimals. */
@@ -46,7 +55,7 @@ export function quantity(unit, steps, digits) {
 }
 
 /** Returns a figure without zeros at its end, for temperatures and limits: 17.5, 9. */
-export const trim = (unit, steps, most = 1) => String(Number((steps / UNITS[unit].steps).toFixed(most))).replace("-", "\u2212");
+export const trim = (unit, steps, most = 1) => String(Number((steps / UNITS[unit].steps).toFixed(most))).replace("-", "\u2212").replace(".", point);
 
 /** Returns a range with its unit once: `1.10 – 1.40 bar`. */
 export function range(unit, low, high, digits) {
@@ -109,9 +118,6 @@ export const minutes = (ms, round = "down") => (round === "up" ? Math.ceil(ms / 
 
 const pad = (n, wanted) => String(n).padStart(wanted ? 2 : 1, "0");
 
-const DAYS = ["Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"];
-const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
-
 // The offset that was recorded, not the one of this device: a record reads the same everywhere.
 const local = (atMs, offsetMin) => new Date(atMs + offsetMin * 60e3);
 
@@ -124,15 +130,15 @@ export function time(atMs, offsetMin, seconds = false) {
 
 /** Returns `14 Oct 2026`. */
 export function date(atMs, offsetMin) {
-  const d = local(atMs, offsetMin);
-  return `${d.getUTCDate()}${NB}${MONTHS[d.getUTCMonth()]}${NB}${d.getUTCFullYear()}`;
+  return written(local(atMs, offsetMin), { day: "numeric", month: "short", year: "numeric" });
 }
 
 /** Returns `Wed 14 Oct`. */
 export function day(atMs, offsetMin) {
-  const d = local(atMs, offsetMin);
-  return `${DAYS[d.getUTCDay()]}${NB}${d.getUTCDate()}${NB}${MONTHS[d.getUTCMonth()]}`;
+  return written(local(atMs, offsetMin), { weekday: "short", day: "numeric", month: "short" }).replace(",", "");
 }
+
+const written = (day, parts) => new Intl.DateTimeFormat(calendar, { ...parts, timeZone: "UTC" }).format(day).replaceAll(" ", NB);
 
 /** Returns a day written as `2026-10-14` as `14 Oct 2026`; anything else as it stands. */
 export function isoDate(text) {

@@ -13,7 +13,7 @@ import { createWake } from "./device/wake.js";
 import { saveFile, saveLarge } from "./device/save.js";
 import { chosenFile, controlsOf, merged, readForm, tidied } from "./form.js";
 import { asTyped, hear } from "./heard.js";
-import { typed, useUnits } from "./format.js";
+import { typed, useLanguage, useUnits } from "./format.js";
 import { patch } from "./patch.js";
 import { banner } from "./parts/banner.js";
 import { html } from "./html.js";
@@ -22,7 +22,7 @@ import { createReminders, runs } from "./reminders.js";
 import { route } from "./route.js";
 import { SCREENS } from "./screens.js";
 import { createStore } from "./store.js";
-import { say } from "./text/say.js";
+import { language, LANGUAGES, nearest, say, speak } from "./text/say.js";
 import { listenForSteps } from "./touch/entry.js";
 import { listenForGhosts } from "./touch/ghost.js";
 import { listenForHolds } from "./touch/hold.js";
@@ -53,14 +53,39 @@ const store = createStore({
   ask, monotonic, later, wall: () => Date.now(),
   storage: localStorage,
   newId: () => crypto.randomUUID(),
-  facts: () => ({ person: person(), position: position.fact(), battery_pct: battery.percent(), ...(Object.keys(typing).length > 0 && { typed: typing }) }),
+  facts: () => ({ person: person(), reader: reader(), position: position.fact(), battery_pct: battery.percent(), ...(Object.keys(typing).length > 0 && { typed: typing }) }),
 });
 
-// Which units a person reads and types; what stands in the fields goes with the next request as it was typed.
+// In which language and units a person reads and types; what stands in the fields goes with the next request as it was typed.
 const unitsOf = () => localStorage.getItem(`mendline.units.${person()}`) ?? "si";
+const languageOf = () => localStorage.getItem(`mendline.language.${person()}`) ?? nearest(navigator.languages ?? []);
+const reader = () => ({ language: languageOf(), units: unitsOf() });
 let typing = {};
 const sure = {};
-useUnits(unitsOf());
+let heard = null;
+
+/** Speaks the words of who reads: those that were kept at once, those of the core when they come. */
+async function readIn() {
+  useUnits(unitsOf());
+  const wanted = languageOf();
+  if (heard === wanted) return;
+  const kept = JSON.parse(localStorage.getItem("mendline.words") ?? "null");
+  if (heard === null && kept?.language === wanted) speakAs(kept);
+  const answer = (await store.ask({ do: "words" }))?.ok;
+  if (answer?.kind !== "words" || answer.language !== languageOf()) return;
+  heard = wanted;
+  localStorage.setItem("mendline.words", JSON.stringify(answer));
+  speakAs(answer);
+  store.redraw();
+}
+
+let worded = false;
+function speakAs(words) {
+  speak(words);
+  worded = true;
+  useLanguage(words.language);
+  document.documentElement.lang = words.language;
+}
 
 const fetchPhotos = createPhotos(root, async (sha256, px) => (await ask({ id: crypto.randomUUID(), request: { do: "photo", sha256, longest_px: px } })).ok);
 const chosen = createChosen();
@@ -71,10 +96,10 @@ let drawn = { second: null, wall: Date.now(), since: monotonic(), looked: 0 };
 function show() {
   const { name, params } = store.state.route;
   const { screen, asks, tells = false } = SCREENS[name];
-  const ready = !asks || store.state.answer !== null;
+  const ready = worded && (!asks || store.state.answer !== null);
   const shown = ready ? screen : SCREENS.opening.screen;
   const { answer, refusal, problems, error } = store.state;
-  const view = { ...answer, params, now: store.now(), light: light.now(), person: person(), units: unitsOf(), drafts: store.drafts(), refusal, problems, error, came, moving, chosen: chosen.now() };
+  const view = { ...answer, params, now: store.now(), light: light.now(), person: person(), units: unitsOf(), language: language(), languages: LANGUAGES, drafts: store.drafts(), refusal, problems, error, came, moving, chosen: chosen.now() };
   reminders.take(answer);
   if (answer) wake.keep(runs(answer));
   const { title, body } = drawnOf(shown, view);
@@ -129,6 +154,7 @@ function arrive() {
 function look() {
   const { name, params } = store.state.route;
   drawn.looked = monotonic();
+  readIn();
   return SCREENS[name].asks && store.look(SCREENS[name].asks(params, store.draft, asked));
 }
 
@@ -274,8 +300,9 @@ async function readLabel(bytes, { form, repair, called, names }, then) {
 
 function keepTyped(control) {
   if (control.name === "light") light.set(control.value);
-  else if (control.name === "person") { localStorage.setItem("mendline.person", control.value); useUnits(unitsOf()); }
-  else if (control.name === "units") { localStorage.setItem(`mendline.units.${person()}`, control.value); useUnits(control.value); }
+  else if (control.name === "person") { localStorage.setItem("mendline.person", control.value); look(); }
+  else if (control.name === "units") { localStorage.setItem(`mendline.units.${person()}`, control.value); look(); }
+  else if (control.name === "language") { localStorage.setItem(`mendline.language.${person()}`, control.value); look(); }
   else if (control.form?.id && control.name && control.type !== "file" && control.type !== "password") store.type(control.form.id, control.name, valueOf(control));
   if (control.type === "file" && control.accept === "image/*") chosen.take(control);
   store.redraw();

@@ -18,6 +18,7 @@
 //! - [`photos`]: original photos in files named by their hash.
 //! - [`bundle`]: repairs on their way to another device, signed.
 //! - [`register`]: lists and search beside the journal, rebuilt from it.
+//! - [`words`]: sentences and figures in the language and units of who reads.
 //! - [`seal`]: keys, their certificates, and the signatures of a PDF: made and checked.
 
 pub mod bundle;
@@ -39,3 +40,4 @@ pub mod seal;
 pub mod shelf;
 pub mod units;
 pub mod view;
+pub mod words;

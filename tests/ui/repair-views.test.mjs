@@ -6,6 +6,7 @@ import { after, before, test } from "node:test";
 import { serveMendline } from "./mendline.mjs";
 import { sound, words } from "./unit/kit.mjs";
 import { Walk, asker } from "./walk.mjs";
+import "./words.mjs";
 import { route } from "../../ui/route.js";
 import { SCREENS } from "../../ui/screens.js";
 import { known } from "../../ui/text/say.js";

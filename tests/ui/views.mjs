@@ -1,6 +1,7 @@
 // What the core answers to the screens of the office, asked of a real core on a folder of its own.
 
 import { readFile } from "node:fs/promises";
+import "./words.mjs";
 import { SCREENS } from "../../ui/screens.js";
 import { Walk, asker } from "./walk.mjs";
 

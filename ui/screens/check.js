@@ -62,5 +62,5 @@ function fitting(flags, entries, width) {
 }
 
 const looked = ({ looked: all, entries, head }) => all.length > 0 && section({ id: "looked", title: say("check.looked"), kind: "", inside: conditions(all.map(({ at, right }) => ({
-  state: right ? "met" : "failed", text: say(`looked.${at}${right ? "" : "_wrong"}`), note: at === "chain" && right ? say("looked.chain_note", { n: entries, head: head.slice(0, 12) }) : say(`looked.${at}_note`),
+  state: right ? "met" : "failed", text: say(`looked.${at}${right ? "" : "_wrong"}`), note: say(`looked.${at}_note`, { n: right ? entries : 0, head: head.slice(0, 12) }),
 })), "checks") });

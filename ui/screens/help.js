@@ -30,4 +30,4 @@ function groups(rules) {
 }
 
 const group = ({ stage, rules }) => html`<details class="rule-group"><summary><h3>${stage === null ? say("help.every_stage") : say(`stage.${stage}`)} <small>${rules.length}</small></h3></summary>
-  <ul class="rule-list">${rules.map(({ rule, kind, says, way_out: out }) => html`<li><b>${say(`rule.${rule}`)}</b> <span class="kind">${say(`kind.${kind}`)}</span><br>${says}${out && html`<br><span class="soft">${out}</span>`}</li>`)}</ul></details>`;
+  <ul class="rule-list">${rules.map(({ rule, kind, says, way_out: out }) => html`<li><b>${say(`rule.name.${rule}`)}</b> <span class="kind">${say(`kind.${kind}`)}</span><br>${says}${out && html`<br><span class="soft">${out}</span>`}</li>`)}</ul></details>`;

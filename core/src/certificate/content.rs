@@ -23,6 +23,8 @@ pub use place::*;
 
 use serde::{Deserialize, Serialize};
 
+use crate::words::Reader;
+
 /// The headings that a page reference may name.
 pub mod headings {
     pub const STAGES: &str = "The nine stages";
@@ -85,8 +87,8 @@ pub struct Content {
     /// What the paper is: this decides title, result sign, frame and fixed words.
     pub kind: Kind,
     pub paper: Paper,
-    /// BCP 47 tag of the language of every sentence here, such as `en`.
-    pub language: String,
+    /// The language of every sentence here, and the units and dates of the pages.
+    pub reader: Reader,
     /// The number of the certificate, such as `K3F-0147`, without the word REHEARSAL.
     pub number: String,
     /// The program and its version for the footer, such as `Mendline 0.9, offline`.

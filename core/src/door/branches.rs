@@ -9,10 +9,11 @@ use super::history::History;
 use super::response::{Answer, Problem};
 use crate::facts::Moment;
 use crate::journal::Journal;
-use crate::procedure::decide::words;
+use crate::procedure::decide::words as word_of;
 use crate::procedure::gate::Around;
-use crate::procedure::{Event, Happening, rules};
+use crate::procedure::{Event, Happening};
 use crate::view::{self, RepairView};
+use crate::words;
 
 /// All ways in which a repair goes on.
 #[derive(Clone, Debug, Serialize)]
@@ -127,6 +128,6 @@ fn happened(happening: &Happening) -> String {
         Happening::TargetReached { gauge_pa } | Happening::Reading { gauge_pa, .. } => Some(gauge_pa.as_pa()),
         _ => None,
     };
-    let value = pressure.map(|pa| rules::show("gauge_pa", pa)).into_iter();
-    std::iter::once(words(happening).to_owned()).chain(value).collect::<Vec<_>>().join(", ")
+    let value = pressure.map(|pa| words::show("gauge_pa", pa)).into_iter();
+    std::iter::once(word_of(happening).to_owned()).chain(value).collect::<Vec<_>>().join(", ")
 }

@@ -51,8 +51,10 @@ use crate::entry;
 use crate::facts::{Facts, Moment, Sensed};
 use crate::journal::{Fault, Hash, Journal};
 use crate::procedure::practice::Practice;
+use crate::procedure::rules;
 use crate::seal::{PrivateKey, Secret};
 use crate::shelf::Person;
+use crate::words;
 use store::{Store, Writing};
 
 /// The core with its data folder open.
@@ -124,7 +126,8 @@ impl App {
         };
         let id = envelope.id.clone();
         let mut now = now;
-        let outcome = self.answer(envelope, sensed, &mut now);
+        let reader = envelope.reader;
+        let outcome = words::for_reader(reader, || self.answer(envelope, sensed, &mut now));
         if matches!(&outcome, Err(Problem::Error { code, .. }) if code == "corrupt") {
             self.store.journal.close_to_writing(Fault::Corrupt { what: "found while it was read".into() });
         }
@@ -262,7 +265,8 @@ impl Visit<'_> {
             Request::Record { repair } => self.record_file(&repair),
             Request::ImportRecord { bytes, .. } => self.import_record(&unpacked(&bytes)?),
             Request::CheckRecord { name, bytes } => self.check_file(&name, &unpacked(&bytes)?),
-            Request::Rules => Ok(Answer::Rules { rules: crate::procedure::rules::TABLE.to_vec() }),
+            Request::Rules => Ok(Answer::Rules { rules: rules::shown() }),
+            Request::Words => Ok(spoken()),
             Request::Check { name, input } => self.check(&name, &input),
             Request::Read { entries } => Ok(Answer::Read { entries: entries.iter().map(entry::heard).collect() }),
             Request::Checks { repair, name, input } => self.checks(&repair, &name, input.as_ref()),
@@ -281,6 +285,11 @@ impl Visit<'_> {
 fn with_writing<T>(visit: &mut Visit, write: impl FnOnce(&mut Store, &Writing) -> T) -> T {
     let (request, request_hash, facts, real) = visit.writing();
     write(visit.store, &Writing { request: &request, request_hash, facts: &facts, real: &real })
+}
+
+fn spoken() -> Answer {
+    let language = words::reader().language;
+    Answer::Words { language, messages: words::screens(language) }
 }
 
 fn unpacked(base64: &str) -> Result<Vec<u8>, Problem> {

@@ -15,6 +15,7 @@ use crate::procedure::plan::PlanChoice;
 use crate::procedure::practice::Mishap;
 use crate::seal::Secret;
 use crate::shelf::{Document, DocumentKind};
+use crate::words::Reader;
 
 /// A request with what the asking side knows of the world.
 #[derive(Clone, Debug, Serialize, Deserialize)]
@@ -28,6 +29,9 @@ pub struct Envelope {
     pub position: Position,
     #[serde(default)]
     pub battery_pct: Option<u8>,
+    /// In which language and units the answer is said; what is recorded does not depend on it.
+    #[serde(default)]
+    pub reader: Reader,
     /// What was typed with a unit of its own, by the name of its field; kept beside the events as it was typed.
     #[serde(default)]
     pub typed: BTreeMap<String, String>,
@@ -266,6 +270,8 @@ pub enum Request {
     },
     /// The rule table.
     Rules,
+    /// The sentences of the screens, in the language of who reads.
+    Words,
     /// One of the named checks.
     Check {
         name: String,

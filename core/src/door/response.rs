@@ -1,5 +1,7 @@
 //! What the core answers.
 
+use std::collections::BTreeMap;
+
 use serde::Serialize;
 
 use crate::entry::Heard;
@@ -7,9 +9,10 @@ use crate::journal::Fault;
 use crate::label::{self, Label};
 use crate::photos;
 use crate::procedure::planning::Proposal;
-use crate::procedure::rules::{Broken, Refusal, Row};
+use crate::procedure::rules::{Broken, Refusal, ShownRow};
 use crate::shelf::Shelf;
 use crate::view::{BrokenView, Paper, RepairView, Summary, Today};
+use crate::words::{Language, Pattern};
 
 use super::branches::BranchesView;
 use super::bundles::{BundlesView, MadeFile};
@@ -67,7 +70,11 @@ pub enum Answer {
     },
     Checked(Box<Verdict>),
     Rules {
-        rules: Vec<Row>,
+        rules: Vec<ShownRow>,
+    },
+    Words {
+        language: Language,
+        messages: BTreeMap<String, Pattern>,
     },
     Check {
         output: serde_json::Value,

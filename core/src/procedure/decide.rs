@@ -10,7 +10,7 @@ use super::hold;
 use super::plan::{Plan, Temperatures};
 use super::practice::{MOST_PACE, Mishap};
 use super::repair::{Attempt, CorrectionOf, ReadingField, Repair, Stamp, Standing};
-use super::rules::{self, Broken, Kind, Refusal, Rule, RuleValues, n, t};
+use super::rules::{Broken, Kind, Refusal, Rule, RuleValues, n, t};
 use super::spot;
 use super::stage::{Outcome, Stage};
 use super::times;
@@ -18,6 +18,7 @@ use crate::facts::{Facts, Moment};
 use crate::shelf::method::{Task, TaskKind};
 use crate::shelf::{Person, Role};
 use crate::units::Temperature;
+use crate::words;
 
 /// How far wall clock and boot clock may drift apart before it counts as set, in milliseconds.
 const CLOCK_SLACK_MS: i64 = 5_000;
@@ -36,7 +37,8 @@ pub fn decide(repair: Option<&Repair>, command: &Command, facts: &Facts, people:
     let Some(repair) = repair else { return open(command) };
     let mut events = clock_jump(&repair.last_moment, &facts.moment, &facts.device, repair);
     let mut step = Step { repair: repair.clone(), facts, events: vec![] };
-    step.command(command, &around)?;
+    // What is recorded reads the same, whoever taps; what is refused is said later, for who asks.
+    words::plainly(|| step.command(command, &around))?;
     events.extend(step.events);
     Ok(events)
 }
@@ -452,7 +454,7 @@ impl Step<'_> {
                     ReadingField::PipeMc => reading.pipe_mc.map(Temperature::as_millicelsius),
                     ReadingField::WaterMc => reading.water_mc.map(Temperature::as_millicelsius),
                 };
-                let old = old.map_or_else(|| "none".into(), |old| rules::show(reading_key(*field), old));
+                let old = old.map_or_else(|| "none".into(), |old| words::show(reading_key(*field), old));
                 Some((format!("Reading {}", index + 1), old))
             }
         }
@@ -633,7 +635,7 @@ fn reading_key(field: ReadingField) -> &'static str {
 
 fn shown(key: &str, value: &Value) -> String {
     match value {
-        Value::Number(number) => rules::show(key, *number),
+        Value::Number(number) => words::show(key, *number),
         Value::Text(text) => text.clone(),
     }
 }

@@ -5,6 +5,7 @@ use serde::{Deserialize, Serialize};
 use super::Sourced;
 use crate::procedure::stage::Stage;
 use crate::units::{Length, Pressure, Span};
+use crate::words::Reader;
 
 /// One contract between an owner and a contractor, with every limit that a repair is measured by.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -20,6 +21,9 @@ pub struct Contract {
     /// Whether the record may lie inside the certificate, for owners whose archive takes no attachments.
     #[serde(default)]
     pub attachments: Attachments,
+    /// In which language, units and dates the owner wants the certificate, whoever makes it.
+    #[serde(default)]
+    pub reader: Reader,
     /// Least cover of the defect on each side, after all errors.
     pub cover_least_um: Sourced<Length>,
     /// How far the patch may come to rest from where it was meant to, at most.

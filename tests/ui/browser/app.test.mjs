@@ -2,6 +2,7 @@
 
 import test from "node:test";
 import assert from "node:assert/strict";
+import { ENGLISH } from "../words.mjs";
 import { inChromium } from "./kit.mjs";
 
 const AT = Date.UTC(2026, 9, 14, 9, 24);
@@ -34,10 +35,10 @@ test("an address that nothing stands behind says so and leads back", { skip }, a
 });
 
 test("when the core is silent the screen says so, and goes on by itself", { skip }, async () => {
-  chromium.answer = () => { throw new Error("silent"); };
+  chromium.words = chromium.answer = () => { throw new Error("silent"); };
   const { page, close } = await chromium.open("");
   await page.getByText("The record does not answer").waitFor();
-  chromium.answer = answer;
+  [chromium.words, chromium.answer] = [() => ENGLISH, answer];
   await page.getByRole("heading", { level: 1, name: /Today/ }).waitFor({ timeout: 20_000 });
   assert.equal(await page.getByText("The record does not answer").count(), 0);
   await close(["404"]);

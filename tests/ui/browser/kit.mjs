@@ -5,6 +5,7 @@ import assert from "node:assert/strict";
 import { existsSync } from "node:fs";
 import { chromium } from "playwright-core";
 import { serve } from "../serve.mjs";
+import { ENGLISH } from "../words.mjs";
 
 const PATH = process.env.CHROMIUM ?? "/usr/bin/chromium";
 
@@ -14,12 +15,13 @@ export function inChromium(answer = () => ({})) {
   let browser, server;
   before(async () => {
     if (at.skip) return;
-    server = await serve((envelope) => at.answer(envelope));
+    server = await serve((envelope) => at.answer(envelope), () => at.words());
     browser = await chromium.launch({ executablePath: PATH, args: ["--no-sandbox"] });
   });
   after(async () => { await browser?.close(); server?.close(); });
 
   at.answer = answer;
+  at.words = () => ENGLISH;
   /** Opens a path in a page of its own; returns { page, close } where close fails on what went wrong meanwhile. */
   at.open = async (path, options = {}) => {
     const context = await browser.newContext({ viewport: { width: 360, height: 640 }, ...options });

@@ -5,6 +5,7 @@ import { patch } from "/patch.js";
 import { controlsOf, readForm } from "/form.js";
 import { listenForHolds } from "/touch/hold.js";
 import { listenForSteps } from "/touch/entry.js";
+import { speak } from "/text/say.js";
 import { SAMPLES } from "./samples.js";
 
 const root = document.getElementById("root");
@@ -26,4 +27,6 @@ listenForHolds(root, {
 });
 listenForSteps(root, { later: (ms, run) => setTimeout(run, ms), stop: (handle) => clearTimeout(handle), changed: (input) => happened.push(input.value) });
 addEventListener("hashchange", show);
+const words = await fetch("/ask", { method: "POST", body: JSON.stringify({ request: { do: "words" } }) });
+speak((await words.json()).ok);
 show();

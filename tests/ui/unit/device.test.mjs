@@ -1,5 +1,6 @@
 import test from "node:test";
 import assert from "node:assert/strict";
+import "../words.mjs";
 import { createPosition, readCoordinates } from "../../../ui/device/position.js";
 import { createCues } from "../../../ui/device/cue.js";
 import { createLight } from "../../../ui/device/light.js";

@@ -1,6 +1,7 @@
 import test from "node:test";
 import assert from "node:assert/strict";
 import { sound, values, words } from "./kit.mjs";
+import "../words.mjs";
 import { figure, multiple, pct, ticks } from "../../../ui/drawings/svg.js";
 import { defectsView, lateralsPlan, lineView } from "../../../ui/drawings/line.js";
 import { detail } from "../../../ui/drawings/detail.js";

@@ -1,5 +1,6 @@
 import test from "node:test";
 import assert from "node:assert/strict";
+import "../words.mjs";
 import { readForm } from "../../../ui/form.js";
 
 const control = (name, value, dataset = {}, more = {}) => ({ id: name, name, value, type: "text", checked: false, disabled: false, label: name, dataset, ...more });

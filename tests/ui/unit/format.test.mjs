@@ -1,5 +1,6 @@
 import test from "node:test";
 import assert from "node:assert/strict";
+import "../words.mjs";
 import { date, day, figure, hours, minSec, minutes, number, quantity, range, span, time, trim, typed } from "../../../ui/format.js";
 
 test("a quantity carries its unit and a true minus", () => {

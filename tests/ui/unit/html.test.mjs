@@ -1,5 +1,6 @@
 import test from "node:test";
 import assert from "node:assert/strict";
+import "../words.mjs";
 import { attr, escape, flag, html, raw, vars } from "../../../ui/html.js";
 
 test("what a person typed cannot become markup", () => {

@@ -1,5 +1,6 @@
 import test from "node:test";
 import assert from "node:assert/strict";
+import "../words.mjs";
 import { html } from "../../../ui/html.js";
 import { sound, values, words } from "./kit.mjs";
 import { mast } from "../../../ui/parts/mast.js";

@@ -2,6 +2,7 @@
 
 import test from "node:test";
 import assert from "node:assert/strict";
+import "../words.mjs";
 import { createReminders, remindersOf, runs } from "../../../ui/reminders.js";
 import { warningAt, warningsOf } from "../../../ui/warnings.js";
 

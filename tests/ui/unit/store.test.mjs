@@ -1,5 +1,6 @@
 import test from "node:test";
 import assert from "node:assert/strict";
+import "../words.mjs";
 import { createStore } from "../../../ui/store.js";
 
 /** A core that can be silent, a storage, a clock and timers that the test turns by hand. */

@@ -3,6 +3,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 
+import "../words.mjs";
 import { render } from "../../../ui/screens/today.js";
 
 const EMPTY = { mixed: [], holding: [], curing: [], next: [], review: [], underway: [], taken: [], done: [], damaged: [], owner: "Town of Quillmere", crew: "", who: "Ines Varga" };

@@ -1,5 +1,6 @@
 import test from "node:test";
 import assert from "node:assert/strict";
+import "../words.mjs";
 import { AGAIN_MS, HOLD_MS, IDLE, next, progress } from "../../../ui/touch/hold.js";
 import { stepped } from "../../../ui/touch/entry.js";
 

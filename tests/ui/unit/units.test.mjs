@@ -2,6 +2,7 @@
 
 import test from "node:test";
 import assert from "node:assert/strict";
+import "../words.mjs";
 import { inRecorded, localEntry, quantity, range, useUnits } from "../../../ui/format.js";
 import { readForm } from "../../../ui/form.js";
 import { asTyped, hear } from "../../../ui/heard.js";

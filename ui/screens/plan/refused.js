@@ -6,7 +6,7 @@ import { tempRule } from "../../drawings/temp-rule.js";
 import { figure } from "../../drawings/svg.js";
 import { conditions } from "../../parts/conditions.js";
 import { act } from "../../parts/deck.js";
-import { say } from "../../text/say.js";
+import { say, within } from "../../text/say.js";
 import { name } from "../repair/gate.js";
 import { onTheRule } from "../repair/temps.js";
 
@@ -48,7 +48,7 @@ function rule({ proposal: { choice } }, { ways_out: all }) {
 /** Returns the words of the closed gate. */
 export const closed = (open, { parts: { timed } }) => (open[0].rule === "no_time" && timed
   ? say("plan.closed_time", { short: span(-timed.budget.spare_ms, "up") })
-  : say("plan.closed", { what: say(`rule.${open[0].rule}`), n: open.length }));
+  : say("plan.closed", { what: within(say(`rule.name.${open[0].rule}`)), more: open.length - 1 }));
 
 /** Where a rule is opened again: the words of the act, and the field that it leads to. */
 const OPENS = {

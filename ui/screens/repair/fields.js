@@ -7,7 +7,7 @@ import { entry } from "../../parts/entry.js";
 import { field, picks } from "../../parts/field.js";
 import { pair } from "../../parts/pair.js";
 import { problemOf } from "../../parts/problem-list.js";
-import { say } from "../../text/say.js";
+import { say, within } from "../../text/say.js";
 import { at } from "./about.js";
 import { asksOf } from "./asks.js";
 
@@ -69,7 +69,7 @@ export function answered(view, task) {
 }
 
 // A label within a sentence begins small, unless it is a sign such as H₂S.
-const small = (label) => (/^[A-Z][a-z]/.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label);
+const small = (label) => (/^[A-Z][a-z]/.test(label) ? within(label) : label);
 
 /** Returns a value of a field in a few words, with its unit. */
 export function shown(view, { label, shape }, value) {

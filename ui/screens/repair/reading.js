@@ -8,7 +8,7 @@ import { act, deck, small } from "../../parts/deck.js";
 import { entry } from "../../parts/entry.js";
 import { field, picks } from "../../parts/field.js";
 import { problemOf } from "../../parts/problem-list.js";
-import { say } from "../../text/say.js";
+import { say, within } from "../../text/say.js";
 import { agoLink, agoOf, at, attempt, frame, tell, to, where } from "./frame.js";
 import { short } from "./who.js";
 
@@ -34,7 +34,7 @@ export function render(view) {
       inside: html`${valueOf(view, "gauge_pa", { needed: true, likely: likelyGauge(view.hold.window) })}${inside(view)}${valueOf(view, "pipe_mc")}${valueOf(view, "upstream_um")}${valueOf(view, "water_mc")}${gauges(view)}
         ${field({ id: "why", name: `${NAME}.why`, label: say("reading.why"), value: draft(view, "why") ?? "" })}`,
     }),
-    foot: deck({ more: [small({ mark: "cross", label: say("stop.back_to", { stage: say("stage.hold").toLowerCase() }), href: to(view) }), small({ mark: "ago", label: say("deck.ago", { n: agoLink(view, "reading").min }), href: to(view, "ago/reading") })],
+    foot: deck({ more: [small({ mark: "cross", label: say("stop.back_to", { stage: within(say("stage.hold")) }), href: to(view) }), small({ mark: "ago", label: say("deck.ago", { n: agoLink(view, "reading").min }), href: to(view, "ago/reading") })],
       act: act({ label: say(`reading.act_${typedOf(view).length}`), note: says(view), mark: "tick", form: FORM }) }),
   });
 }

@@ -9,7 +9,7 @@ import { mast } from "../../parts/mast.js";
 import { note } from "../../parts/note.js";
 import { section } from "../../parts/section.js";
 import { way } from "../../parts/way.js";
-import { say } from "../../text/say.js";
+import { say, within } from "../../text/say.js";
 import { frame, sending, tell, to } from "./frame.js";
 import { inTheWay } from "./gate.js";
 import { timeOf } from "./review/line.js";
@@ -35,7 +35,7 @@ function head(view) {
   const me = people.find(({ id }) => id === person);
   return mast({
     title: title(view), strong: repair.number, between: " · ", where: [say("today.line", { from: repair.line.upstream.name, to: repair.line.downstream.name }), repair.line.street].filter(Boolean).join(", "), rehearsal: repair.rehearsal,
-    side: [me ? say("review.me", { name: me.name, role: say(`role.${me.role}`).toLowerCase() }) : say("people.nobody"), now && `${date(now.at_ms, now.offset_min)}, ${time(now.at_ms, now.offset_min)}`].filter(Boolean),
+    side: [me ? say("review.me", { name: me.name, role: within(say(`role.${me.role}`)) }) : say("people.nobody"), now && `${date(now.at_ms, now.offset_min)}, ${time(now.at_ms, now.offset_min)}`].filter(Boolean),
   });
 }
 

@@ -7,7 +7,7 @@ import { conditions } from "../../parts/conditions.js";
 import { note } from "../../parts/note.js";
 import { keyOf, pin } from "../../parts/pin.js";
 import { section } from "../../parts/section.js";
-import { say } from "../../text/say.js";
+import { say, within } from "../../text/say.js";
 import { at } from "./frame.js";
 import { ROLES } from "./review/signs.js";
 
@@ -27,7 +27,7 @@ export function seal(view) {
   const turn = next(view);
   return section({ id: "seal", title: say("seal.title"), inside: html`${conditions(ROLES.map((role) => {
     const sealed = repair.seals.find((one) => one.role === role);
-    const named = say("signs.who", { name: sealed?.name ?? drawn(view, role)?.name ?? "", role: say(`role.${role}`).toLowerCase() });
+    const named = say("signs.who", { name: sealed?.name ?? drawn(view, role)?.name ?? "", role: within(say(`role.${role}`)) });
     return sealed ? { state: "met", text: named, note: say("seal.signed", { at: at(view, sealed.at.moment.at_ms, true) }) } : { state: "open", text: named, note: say("seal.open") };
   }))}${turn ? asked(view, turn) : note({ lead: say("seal.done"), text: say("seal.done_text") })}` });
 }

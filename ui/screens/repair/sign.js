@@ -6,7 +6,7 @@ import { act, deck } from "../../parts/deck.js";
 import { note } from "../../parts/note.js";
 import { keyOf, pin } from "../../parts/pin.js";
 import { section } from "../../parts/section.js";
-import { say } from "../../text/say.js";
+import { say, within } from "../../text/say.js";
 import { frame, tell, to } from "./frame.js";
 import { inTheWay } from "./gate.js";
 import { ROLES, signatures } from "./review/signs.js";
@@ -33,7 +33,7 @@ export function render(view) {
 function pad(view, role, me) {
   const id = `sign-${role}`;
   const kept = view.drafts?.[id]?.["command.strokes"] ?? "[]";
-  return section({ id: "pad", title: say("done.draw", { role: say(`role.${role}`) }), inside: html`<p class="lead">${statement(view, role)}</p><p class="soft">${say("done.as", { name: me.name, role: say(`role.${role}`).toLowerCase() })}</p>
+  return section({ id: "pad", title: say("done.draw", { role: say(`role.${role}`) }), inside: html`<p class="lead">${statement(view, role)}</p><p class="soft">${say("done.as", { name: me.name, role: within(say(`role.${role}`)) })}</p>
     ${form({ id, then: to(view), does: tell(view, { command: "sign", name: me.name, statement: statement(view, role) }), inside: html`<div class="pad-box"><canvas class="pad" data-key="pad-${role}" data-pad="command.strokes" width="900" height="300" role="img" aria-label="${say("done.pad")}"></canvas>${ink(JSON.parse(kept))}</div>
       <input type="hidden" name="command.strokes" data-as="json" value="${kept}"><button type="button" class="way" data-pad-clear><b>${say("done.again")}</b></button>${!view.repair.rehearsal && keyOf(me) && pin("sign-pin")}` })}
     <p class="soft">${say("sign.no_hand")}</p>` });
@@ -47,7 +47,7 @@ export const ink = (strokes) => html`<svg class="pad-ink" viewBox="0 0 1000 1000
 
 function foot(view, { open, role, next, me }) {
   if (!open) return deck({ act: act({ label: say(view.repair.issued ? "done.issued" : "sign.back"), note: view.repair.issued?.number ?? say("sign.back_note"), href: to(view, view.repair.issued ? "certificate" : "") }) });
-  if (role) return deck({ act: act({ label: say("done.sign_act"), note: say("done.as", { name: me.name, role: say(`role.${role}`).toLowerCase() }), mark: "tick", form: `sign-${role}` }) });
-  if (next) return deck({ act: act({ label: say("sign.pick", { role: say(`role.${next}`).toLowerCase() }), note: me ? say("sign.now", { name: me.name }) : say("people.nobody"), href: "#/people" }) });
+  if (role) return deck({ act: act({ label: say("done.sign_act"), note: say("done.as", { name: me.name, role: within(say(`role.${role}`)) }), mark: "tick", form: `sign-${role}` }) });
+  if (next) return deck({ act: act({ label: say("sign.pick", { role: within(say(`role.${next}`)) }), note: me ? say("sign.now", { name: me.name }) : say("people.nobody"), href: "#/people" }) });
   return deck({ act: act({ label: say("sign.to_certificate"), note: say("done.issue_note"), href: to(view, "certificate") }) });
 }

@@ -5,7 +5,7 @@ import { hours, number, quantity, range } from "../../format.js";
 import { conditions } from "../../parts/conditions.js";
 import { facts } from "../../parts/facts.js";
 import { section } from "../../parts/section.js";
-import { say } from "../../text/say.js";
+import { say, within } from "../../text/say.js";
 import { computed } from "./frame.js";
 import { name } from "./gate.js";
 import { behind } from "./review/signs.js";
@@ -28,10 +28,10 @@ export function signed(view) {
     ...behind(view),
   ]) })}
   ${section({ id: "departures", title: say("signed.departures"), aside: String(waived.length), inside: waived.length > 0
-    ? conditions(waived.map((one) => ({ state: "waived", text: say(`rule.${one.rule}`), note: `${one.says} ${say("gate.waived", { by: name(view, one.waived.foreman), why: one.waived.reason })}` })))
+    ? conditions(waived.map((one) => ({ state: "waived", text: say(`rule.name.${one.rule}`), note: `${one.says} ${say("gate.waived", { by: name(view, one.waived.foreman), why: one.waived.reason })}` })))
     : html`<p>${say("signed.no_departure")}</p>` })}
   <p class="soft">${say("signed.all", { n: repair.entries })}</p>`;
 }
 
 /** Returns an observation in words with its place on the clock. */
-export const told = ({ words, around: seen }) => [words, seen.kind === "all_round" ? say("line.all_round").toLowerCase() : seen.kind === "at" ? hours(seen.hour) : seen.kind === "between" ? hours(seen.from, seen.to) : ""].filter(Boolean).join(", ");
+export const told = ({ words, around: seen }) => [words, seen.kind === "all_round" ? within(say("line.all_round")) : seen.kind === "at" ? hours(seen.hour) : seen.kind === "between" ? hours(seen.from, seen.to) : ""].filter(Boolean).join(", ");

@@ -10,7 +10,7 @@ import { way } from "../../parts/way.js";
 import { action, form } from "../../parts/action.js";
 import { field } from "../../parts/field.js";
 import { problemOf } from "../../parts/problem-list.js";
-import { say } from "../../text/say.js";
+import { say, within } from "../../text/say.js";
 import { agoLink, agoOf, at, attempt, frame, nowOf, report, to } from "./frame.js";
 
 export const title = () => say("stop.title");
@@ -29,10 +29,10 @@ export function render(view) {
       ${section({ id: "stopped", title: say("stop.stopped"), inside: form({ id: "stopped-form", does: report(view, { what: "stopped" }, "stop"), then: to(view), kind: "stack", inside: html`${field({ id: "stopped-why", name: "command.happening.why", label: say("task.because"), kind: "why", value: view.drafts?.["stopped-form"]?.["command.happening.why"] ?? "", needed: true, problem: problemOf(view.problems, "stopped-why") })}<button type="submit" class="way"><b>${say("stop.stopped_act")}</b><small>${say("stop.recorded")}</small></button>` }) })}
       ${one && !one.ended && section({ id: "give-up", title: say("stop.end"), inside: way({ label: say(one.joined ? "stop.end_mixed" : "stop.end_dry"), note: say("stop.end_note"), href: to(view, "ended") }) })}`,
     foot: deck({
-      more: [small({ mark: "cross", label: say("stop.back_to", { stage: say(`stage.${view.stage}`).toLowerCase() }), href: to(view) }), small({ mark: "ago", label: say("deck.ago", { n: agoLink(view, "stop").min }), href: to(view, "ago/stop") })],
+      more: [small({ mark: "cross", label: say("stop.back_to", { stage: within(say(`stage.${view.stage}`)) }), href: to(view) }), small({ mark: "ago", label: say("deck.ago", { n: agoLink(view, "stop").min }), href: to(view, "ago/stop") })],
       act: pressed
         ? hold({ alarm: true, label: say("stop.release"), note: say("stop.release_note"), does: report(view, { what: "released", emergency: true }, "stop"), then: to(view) })
-        : act({ label: say("stop.back_to", { stage: say(`stage.${view.stage}`).toLowerCase() }), note: say("stop.nothing"), href: to(view) }),
+        : act({ label: say("stop.back_to", { stage: within(say(`stage.${view.stage}`)) }), note: say("stop.nothing"), href: to(view) }),
     }),
   });
 }

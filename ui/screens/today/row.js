@@ -3,7 +3,7 @@
 import { quantity } from "../../format.js";
 import { html } from "../../html.js";
 import { way } from "../../parts/way.js";
-import { say } from "../../text/say.js";
+import { say, within } from "../../text/say.js";
 
 /** Returns the row: its line, where, which, and what is to be done with it. */
 export const row = (one) => way({
@@ -16,7 +16,7 @@ function state(one) {
   const what = one.defect ? say("today.defect", { dn: one.dn_um / 1000, what: one.defect, at: quantity("m", one.station_um) }) : `DN ${one.dn_um / 1000}.`;
   switch (one.status) {
     case "review": return offPlan(one);
-    case "underway": return say("today.underway_at", { n: one.attempt, stage: lower(say(`stage.${one.stage}`)) });
+    case "underway": return say("today.underway_at", { n: one.attempt, stage: within(say(`stage.${one.stage}`)) });
     case "between": return say("today.between", { n: one.attempt });
     case "issued": return say("today.issued", { number: one.certificate });
     case "damaged": return say("status.damaged");
@@ -27,8 +27,5 @@ function state(one) {
 function offPlan({ off_plan: n, asks }) {
   if (n === 0) return say("today.on_plan");
   const off = say("today.off", { n });
-  return asks.length === 0 ? off : say("today.off_asks", { off, n: asks.length, first: lower(say(`rule.${asks[0]}`)) });
+  return asks.length === 0 ? off : say("today.off_asks", { off, n: asks.length, first: within(say(`rule.name.${asks[0]}`)) });
 }
-
-/** Returns our own sentence as it stands within another. */
-export const lower = (text) => text.charAt(0).toLowerCase() + text.slice(1);

@@ -127,7 +127,7 @@ fn which_pipe(case: &Case) -> Answer {
     let carries = words::or(&line.carries, "what it carries is not recorded");
     let length = words::metres(line.length_um);
     let to = &line.downstream.name;
-    answer("Which pipe", first, format!("{pipe}, {carries}, {length} m between node centres, flows to {to}"))
+    answer("Which pipe", first, format!("{pipe}, {carries}, {length} between node centres, flows to {to}"))
 }
 
 fn site(case: &Case) -> Answer {
@@ -139,7 +139,7 @@ fn site(case: &Case) -> Answer {
     };
     let rest = crate::units::Length::from_um(line.length_um.as_um() - middle.as_um());
     let second = format!(
-        "{what} {} m from {} (upstream) = {} m from {} (downstream)",
+        "{what} {} from {} (upstream) = {} from {} (downstream)",
         words::metres(middle),
         line.upstream.name,
         words::metres(rest),
@@ -159,18 +159,18 @@ fn mended(case: &Case) -> Answer {
     let first = seen.first().map(|first| format!("{}, {}", named(first), round(case, first))).unwrap_or_default();
     let defect = &case.repair.defect;
     let upstream = &case.repair.line.upstream.name;
-    let extent = format!("Defect {} to {} m", words::metres(defect.from_um), words::metres(defect.to_um));
+    let extent = format!("Defect {}", words::metres_between(defect.from_um, defect.to_um));
     let patch = match place::patch(case) {
         Known::Known(patch) => {
             let long = crate::units::Length::from_um(patch.to_um.as_um() - patch.from_um.as_um());
-            let (from, to) = (words::metres(patch.from_um), words::metres(patch.to_um));
-            format!("patch {} m long, all round, {from} to {to} m, both from {upstream}", words::metres(long))
+            let lies = words::metres_between(patch.from_um, patch.to_um);
+            format!("patch {} long, all round, {lies}, both from {upstream}", words::metres(long))
         }
         Known::Absent(why) => format!("from {upstream}; {why}"),
     };
     let also = seen.iter().skip(1).map(|one| {
         let at = words::metres(one.stretch.from_um);
-        format!("also {}, {}, {at} m", words::small(&named(one)), words::hours(one.around))
+        format!("also {}, {}, {at}", words::small(&named(one)), words::hours(one.around))
     });
     answer(label, first, words::joined([format!("{extent}; {patch}")].into_iter().chain(also), "; "))
 }

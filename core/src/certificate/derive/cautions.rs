@@ -43,7 +43,7 @@ fn extent(case: &Case) -> (&'static str, String) {
         (Kind::Accepted, Known::Known(patch)) => {
             let mended = words::metres(Length::from_um(patch.to_um.as_um() - patch.from_um.as_um()));
             let all = words::metres(case.repair.line.length_um);
-            ("Not a length", format!("{mended} m of {all} m was mended. The rest of the line is as it was."))
+            ("Not a length", format!("{mended} of {all} was mended. The rest of the line is as it was."))
         }
         (_, Known::Known(_)) => ("Not a repair", "A patch lies in the pipe; the defect is not mended.".into()),
         (_, Known::Absent(why)) => ("Not a repair", format!("The defect is not mended: {why}.")),

@@ -51,7 +51,7 @@ fn placed(case: &Case, attempt: &Attempt) -> Vec<String> {
     let mark = attempt.at_mark.as_ref().map(|mark| {
         let late = attempt.target.as_ref().is_some_and(|target| case.at(&mark.at) > case.at(&target.at));
         let late = if late { " (reported after target pressure)" } else { "" };
-        let counter = mark.counter_um.map(|um| format!(", {} m by counter", words::metres(um))).unwrap_or_default();
+        let counter = mark.counter_um.map(|um| format!(", {} by counter", words::metres(um))).unwrap_or_default();
         format!("at the mark {}{late}{counter}", case.clock.minute(case.at(&mark.at)))
     });
     let by_mark =
@@ -61,7 +61,7 @@ fn placed(case: &Case, attempt: &Attempt) -> Vec<String> {
 
 fn rods(mark: &Mark) -> String {
     match mark.whole_rods {
-        0 => format!("mark {} m from the reading point", words::metres_mm(mark.path_um)),
+        0 => format!("mark {} from the reading point", words::metres_mm(mark.path_um)),
         rods => {
             format!("{} + {}", words::many(usize::try_from(rods).unwrap_or(0), "rod"), words::mm(mark.remainder_um))
         }
@@ -112,7 +112,7 @@ fn verified(case: &Case, attempt: &Attempt) -> Vec<String> {
 /// Returns how the test push went.
 pub fn pushed(case: &Case, push: &TestPush) -> Vec<String> {
     let reached = push.reached.as_ref().map(|(at, counter)| {
-        let counted = counter.map(|counter| format!(" ({} m by counter)", words::metres(counter))).unwrap_or_default();
+        let counted = counter.map(|counter| format!(" ({} by counter)", words::metres(counter))).unwrap_or_default();
         format!("at the mark {}{counted}, not inflated", case.clock.minute(at.moment.at_ms))
     });
     let back = push.back.as_ref().map(|(at, sound)| {

@@ -77,10 +77,10 @@ fn folds(case: &Case, answered: &Answered) -> String {
 }
 
 fn place_of_fold(answered: &Answered) -> Option<String> {
-    let metres = |key| answered.answer.number(key).map(|um| words::metres(Length::from_um(um)));
-    let stations = || match (metres("from_um"), metres("to_um")) {
-        (Some(from), Some(to)) => Some(format!("{from} to {to} m")),
-        (Some(from), None) => Some(format!("{from} m")),
+    let read = |key| answered.answer.number(key).map(Length::from_um);
+    let stations = || match (read("from_um"), read("to_um")) {
+        (Some(from), Some(to)) => Some(words::metres_between(from, to)),
+        (Some(from), None) => Some(words::metres(from)),
         (None, _) => None,
     };
     answered.answer.text("where").map(str::to_owned).or_else(stations)
@@ -93,7 +93,7 @@ fn edges(case: &Case, answered: &Answered) -> String {
 
 fn infiltration(case: &Case, answered: &Answered) -> String {
     let head =
-        case.plan.map(|plan| format!("; head above the invert {} m, as planned", words::metres(plan.choice.head_um)));
+        case.plan.map(|plan| format!("; head above the invert {}, as planned", words::metres(plan.choice.head_um)));
     format!("{}{}", as_said(case, answered), head.unwrap_or_default())
 }
 
@@ -134,11 +134,11 @@ fn lateral(case: &Case, index: usize) -> String {
     let station = station.unwrap_or_else(|| "at an unknown place".into());
     let opened = case.attempt.and_then(|attempt| attempt.laterals.iter().rev().find(|opened| opened.lateral == index));
     match opened {
-        None => format!("{station} m NOT OPENED"),
+        None => format!("{station} NOT OPENED"),
         Some(opened) => {
             let coupon = if opened.coupon { "coupon out" } else { "coupon NOT out" };
             let at = case.clock.minute(opened.at.moment.at_ms);
-            format!("{station} m open to {} %, cut {at}, {coupon}", opened.open_pct)
+            format!("{station} open to {} %, cut {at}, {coupon}", opened.open_pct)
         }
     }
 }

@@ -86,7 +86,7 @@ fn inside(case: &Case) -> String {
     };
     let how = tasks::done(case, TaskKind::MeasuredDiameter).and_then(|answered| answered.answer.text("how"));
     let how = how.map(|how| format!(", {how}")).unwrap_or_default();
-    format!("{} to {} mm{how}", words::inside(least), words::inside(most))
+    format!("{}{how}", words::inside_between(least, most))
 }
 
 fn flow(case: &Case) -> String {

@@ -40,6 +40,7 @@ use crate::procedure::repair::{Attempt, Ending, Repair, Stamp};
 use crate::procedure::rules::{Broken, Rule, t};
 use crate::procedure::stage::Outcome;
 use crate::shelf::{Person, contract};
+use crate::words as words_of;
 use when::Clock;
 
 /// Where the record stands when the certificate is made.
@@ -77,7 +78,7 @@ pub fn derive(
         return Err(missing);
     }
     let case = Case::of(repair, people, kind);
-    Ok(content(&case, chain, photos, &made_at))
+    Ok(words_of::for_reader(repair.contract.reader, || content(&case, chain, photos, &made_at)))
 }
 
 fn content(case: &Case, chain: &ChainFacts, photos: &dyn Fn(&str) -> Option<Vec<u8>>, made_at: &Moment) -> Content {
@@ -91,7 +92,7 @@ fn content(case: &Case, chain: &ChainFacts, photos: &dyn Fn(&str) -> Option<Vec<
             contract::Paper::A4 => Paper::A4,
             contract::Paper::Letter => Paper::Letter,
         },
-        language: "en".into(),
+        reader: case.repair.contract.reader,
         made_by: format!("Mendline {}, offline, device {}", env!("CARGO_PKG_VERSION"), chain.device),
         at_ms,
         utc_offset_min: case.clock.offset_min(),
@@ -105,7 +106,8 @@ fn content(case: &Case, chain: &ChainFacts, photos: &dyn Fn(&str) -> Option<Vec<
         departures,
         notes: notes::notes(case),
         signatures: signatures::signatures(case),
-        qr: code(case, &number, &head, at_ms),
+        // A machine reads it: the same in every language.
+        qr: words_of::plainly(|| code(case, &number, &head, at_ms)),
         number,
         head,
         seal: Seal::None,

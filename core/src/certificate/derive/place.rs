@@ -219,6 +219,16 @@ pub fn errors(plan: &Plan) -> Length {
     Length::from_um(plan.computed.cover.errors.iter().map(|error| error.um.as_um()).sum())
 }
 
+/// Returns whole millimetres, rounded down; below zero away from zero.
+fn down_mm(length: Length) -> i64 {
+    length.as_um().div_euclid(1_000)
+}
+
+/// Returns whole millimetres, rounded up.
+fn up_mm(length: Length) -> i64 {
+    -(-length.as_um()).div_euclid(1_000)
+}
+
 fn cover(case: &Case) -> Known<Cover> {
     let shift = case.work().and_then(|(plan, attempt)| Some((plan, shift(plan, attempt)?)));
     let Some((plan, shift)) = shift.filter(|_| case.patch_was_set()) else {
@@ -230,9 +240,9 @@ fn cover(case: &Case) -> Known<Cover> {
     };
     let (upstream, downstream) = sides(plan, shift);
     Known::Known(Cover {
-        errors_mm: words::mm_up(errors(plan)),
-        upstream_mm: words::mm_down(upstream),
-        downstream_mm: words::mm_down(downstream),
-        required_mm: Known::Known(words::mm_up(plan.computed.cover.required_um)),
+        errors_mm: up_mm(errors(plan)),
+        upstream_mm: down_mm(upstream),
+        downstream_mm: down_mm(downstream),
+        required_mm: Known::Known(up_mm(plan.computed.cover.required_um)),
     })
 }

@@ -22,8 +22,8 @@ fn phrase(case: &Case, kind: TaskKind, answer: &Answer) -> Option<String> {
         TaskKind::Cleaned => format!("cleaned {}{}", shown("at_ms")?, more(", ", "how")),
         TaskKind::ViewedAgain => format!("viewed again {}{}", shown("at_ms")?, more(", ", "found")),
         TaskKind::MeasuredDiameter => {
-            let inside = |key| answer.number(key).map(|um| words::inside(Length::from_um(um)));
-            format!("inside {} to {} mm{}", inside("least_um")?, inside("most_um")?, more(", ", "how"))
+            let read = |key| answer.number(key).map(Length::from_um);
+            format!("inside {}{}", words::inside_between(read("least_um")?, read("most_um")?), more(", ", "how"))
         }
         TaskKind::PackerTest => {
             format!("packer test {}, held for {}, drop {}", shown("gauge_pa")?, shown("held_ms")?, shown("drop_pa")?)
@@ -106,8 +106,7 @@ fn number(steps: i64, per: i64, decimals: u8, unit: &str) -> String {
     if matches!((unit, per), ("min", 60_000) | ("s", 1_000)) {
         return words::lasting(Span::from_ms(steps));
     }
-    let text = words::exact(steps, per, usize::from(decimals));
-    if unit.is_empty() { text } else { format!("{text} {unit}") }
+    words::measured(steps, per, usize::from(decimals), unit)
 }
 
 fn instrument(case: &Case, id: &str) -> String {

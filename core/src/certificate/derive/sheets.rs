@@ -90,10 +90,8 @@ fn table(table: &TimeTable) -> String {
     let time = |span: Span| words::lasting(span);
     match &table.rows {
         TimeRows::Points { points } => {
-            let points = points.iter().map(|point| {
-                let at = words::exact(point.at_mc.as_millicelsius(), 1_000, 0);
-                format!("{} at {at} °C", time(point.ms))
-            });
+            let points =
+                points.iter().map(|point| format!("{} at {}", time(point.ms), words::celsius_short(point.at_mc)));
             words::joined(points, ", ")
         }
         TimeRows::Range { from_mc, to_mc, ms } => {
@@ -145,8 +143,7 @@ fn binding(plan: &Plan) -> Vec<SheetValue> {
         words::mm(patch.bare_end_least_um.value),
         words::mm(patch.bare_end_tolerance_um.value)
     );
-    let range =
-        format!("{} to {}", words::mm_bare(packer.diameter_least_um.value), words::mm(packer.diameter_most_um.value));
+    let range = words::mm_between(packer.diameter_least_um.value, packer.diameter_most_um.value);
     vec![
         row("Bare ends", ends, &patch.bare_end_least_um.source),
         row("Packer range", range, &packer.diameter_most_um.source),

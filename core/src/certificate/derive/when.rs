@@ -5,6 +5,7 @@ use chrono::{DateTime, NaiveDate, NaiveDateTime};
 use crate::facts::Moment;
 use crate::procedure::Stamp;
 use crate::shelf::Person;
+use crate::words;
 
 /// The clock of the pages: one offset from UTC for every time, and the day that needs no naming.
 #[derive(Clone, Debug)]
@@ -39,9 +40,9 @@ impl Clock {
         self.shown(at_ms, "%H:%M:%S")
     }
 
-    /// Returns `2026-10-14`.
+    /// Returns `2026-10-14`, or the date as the reader writes it.
     pub fn date(&self, at_ms: i64) -> String {
-        self.local(at_ms).map_or_else(|| "no such day".into(), |at| at.format("%Y-%m-%d").to_string())
+        self.local(at_ms).map_or_else(|| "no such day".into(), |at| at.format(words::date_pattern()).to_string())
     }
 
     /// Returns `+02:00`.
@@ -64,7 +65,7 @@ impl Clock {
     fn shown(&self, at_ms: i64, pattern: &str) -> String {
         let Some(at) = self.local(at_ms) else { return "no such time".into() };
         let time = at.format(pattern).to_string();
-        if self.day == Some(at.date()) { time } else { format!("{} {time}", at.format("%Y-%m-%d")) }
+        if self.day == Some(at.date()) { time } else { format!("{} {time}", at.format(words::date_pattern())) }
     }
 
     fn local(&self, at_ms: i64) -> Option<NaiveDateTime> {

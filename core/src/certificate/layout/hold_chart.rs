@@ -41,7 +41,8 @@ fn charts(sheet: &mut Sheet, hold: &Hold) {
         counted(sheet, hold, &time, top + PRESSURE + 1.6);
     });
     let below = top + PRESSURE + 10.2;
-    sheet.figure("Temperature of pipe wall and patch end in degrees Celsius against time of day", |sheet| {
+    let temperature = format!("Temperature of pipe wall and patch end in {} against time of day", words::degree());
+    sheet.figure(&temperature, |sheet| {
         temperature::set(sheet, hold, &time, below);
         time.ticks(sheet, [top + PRESSURE, below + TEMPERATURE]);
     });
@@ -49,9 +50,9 @@ fn charts(sheet: &mut Sheet, hold: &Hold) {
 }
 
 fn pressure_alt(hold: &Hold) -> String {
-    let window = &hold.window;
+    let (window, unit) = (&hold.window, words::bar_unit());
     format!(
-        "Pressure in bar against time of day: {} readings; window {} to {} bar; {} counted",
+        "Pressure in {unit} against time of day: {} readings; window {} to {} {unit}; {} counted",
         hold.readings.len(),
         words::bar(window.lower_pa),
         words::bar(window.upper_pa),

@@ -48,6 +48,10 @@ const MOST_PASSES: u32 = 5;
 ///
 /// Errors: `Content` if the offset from UTC is out of range, or if page references never settle.
 pub fn lay_out(content: &Content, fonts: &Fonts) -> Result<Document, CertificateError> {
+    crate::words::for_reader(content.reader, || settled(content, fonts))
+}
+
+fn settled(content: &Content, fonts: &Fonts) -> Result<Document, CertificateError> {
     let clock = Clock::at_offset(content.utc_offset_min)?;
     let shown = photos::examine(&content.photos);
     let mut references = References::new();

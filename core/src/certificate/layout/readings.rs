@@ -85,8 +85,10 @@ fn rows_here(wanted: usize, room: usize) -> usize {
 
 fn head(sheet: &mut Sheet, x: f64, y: f64) {
     sheet.element(Role::Th, |sheet| sheet.text(x + 2.0, y, "Time", TINY.bold()));
-    for (edge, title) in [(22.0, "bar"), (33.0, "pipe °C"), (45.0, "patch °C")] {
-        sheet.element(Role::Th, |sheet| sheet.text(x + edge, y, title, TINY.bold().right()));
+    let degree = words::degree();
+    let titles = [words::bar_unit().to_owned(), format!("pipe {degree}"), format!("patch {degree}")];
+    for (edge, title) in [22.0, 33.0, 45.0].into_iter().zip(titles) {
+        sheet.element(Role::Th, |sheet| sheet.text(x + edge, y, &title, TINY.bold().right()));
     }
     sheet.element(Role::Th, |_| ());
     sheet.element(Role::Th, |_| ());

@@ -3,6 +3,7 @@
 use crate::certificate::CertificateError;
 use crate::certificate::content::Around;
 use crate::units::{Length, Pressure, Span, Temperature};
+use crate::words::{self, Cut, Decimals, Of};
 use chrono::{DateTime, FixedOffset};
 
 /// The clock of the pages: one offset from UTC.
@@ -34,9 +35,9 @@ impl Clock {
         self.format(at_ms, "%H:%M:%S")
     }
 
-    /// Returns `2026-10-14`.
+    /// Returns `2026-10-14`, or the date as the reader writes it.
     pub fn date(self, at_ms: i64) -> String {
-        self.format(at_ms, "%Y-%m-%d")
+        self.format(at_ms, words::date_pattern())
     }
 
     /// Returns `+02:00`.
@@ -78,24 +79,47 @@ pub fn duration(span: Span) -> String {
     format!("{}{minutes}{tail}", minus(total))
 }
 
-/// Returns metres with `decimals` decimals.
+/// Returns metres with `decimals` decimals, or feet, without the unit.
 pub fn metres(length: Length, decimals: usize) -> String {
-    number(length.as_m(), decimals)
+    words::figure(Of::Metres, length.as_um(), Decimals::Just(decimals), Cut::Nearest)
 }
 
-/// Returns whole millimetres with their unit.
+/// Returns whole millimetres with their unit, or inches.
 pub fn millimetres(length: Length) -> String {
-    format!("{} mm", number(length.as_mm(), 0))
+    words::quantity(Of::Millimetres, length.as_um(), Decimals::Just(0), Cut::Nearest)
 }
 
-/// Returns bar with two decimals, without the unit.
+/// Returns bar with two decimals, or psi, without the unit.
 pub fn bar(pressure: Pressure) -> String {
-    number(pressure.as_bar(), 2)
+    words::figure(Of::Bar, pressure.as_pa(), Decimals::Just(2), Cut::Nearest)
 }
 
-/// Returns degrees Celsius with one decimal, without the unit.
+/// Returns degrees Celsius with one decimal, or Fahrenheit, without the unit.
 pub fn celsius(temperature: Temperature) -> String {
-    number(temperature.as_celsius(), 1)
+    words::figure(Of::Celsius, temperature.as_millicelsius(), Decimals::Just(1), Cut::Nearest)
+}
+
+/// Returns a recorded pressure in the unit in which the chart shows it.
+pub fn shown_bar(pressure: Pressure) -> f64 {
+    words::value(Of::Bar, pressure.as_pa() as f64)
+}
+
+/// Returns a recorded temperature in the unit in which the chart shows it.
+pub fn shown_celsius(temperature: Temperature) -> f64 {
+    words::value(Of::Celsius, temperature.as_millicelsius() as f64)
+}
+
+/// Returns the units in which the pages show lengths along the pipe, pressures and temperatures.
+pub fn metre() -> &'static str {
+    words::unit(Of::Metres)
+}
+
+pub fn bar_unit() -> &'static str {
+    words::unit(Of::Bar)
+}
+
+pub fn degree() -> &'static str {
+    words::unit(Of::Celsius)
 }
 
 /// Returns `11 to 1 o’clock`, `at 6 o’clock` or `all round`.
@@ -121,15 +145,7 @@ pub fn grouped(hex: &str) -> String {
     digits.chunks(4).map(|group| group.iter().collect::<String>()).collect::<Vec<_>>().join(" ")
 }
 
-/// Returns `value` with a true minus sign.
-pub fn number(value: f64, decimals: usize) -> String {
-    let text = format!("{value:.decimals$}");
-    match text.strip_prefix('-') {
-        Some(digits) if digits.chars().all(|c| matches!(c, '0' | '.')) => digits.to_string(),
-        Some(digits) => format!("−{digits}"),
-        None => text,
-    }
-}
+pub use crate::words::number;
 
 fn minus(value: i64) -> &'static str {
     if value < 0 { "−" } else { "" }

@@ -27,7 +27,7 @@ pub fn add(file: &mut lopdf::Document, content: &Content, document: &Document) -
     let catalog = catalog(file)?;
     catalog.set("OutputIntents", vec![Object::Reference(intent)]);
     catalog.set("Metadata", metadata);
-    catalog.set("Lang", Object::string_literal(content.language.as_str()));
+    catalog.set("Lang", Object::string_literal(content.reader.language.tag()));
     catalog.set("ViewerPreferences", dictionary! { "DisplayDocTitle" => true });
     catalog.set("PageMode", "UseNone");
     if let Some(outline) = outline {
@@ -101,7 +101,7 @@ fn xmp(content: &Content, document: &Document) -> String {
     let (title, program) = (escaped(&document.title), escaped(&plain(&content.made_by)));
     // Part 3 allows an attachment of any form, part 2 does not (ISO 19005-2, 6.8).
     let part = if content.record.value().is_some() { 3 } else { 2 };
-    let (language, date) = (escaped(&content.language), iso_date(content));
+    let (language, date) = (escaped(content.reader.language.tag()), iso_date(content));
     format!(
         r#"<?xpacket begin="{mark}" id="W5M0MpCehiHzreSzNTczkc9d"?>
 <x:xmpmeta xmlns:x="adobe:ns:meta/"><rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#">

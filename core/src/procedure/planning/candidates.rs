@@ -3,13 +3,14 @@
 use serde::Serialize;
 
 use super::super::plan::{Budget, Warmest};
-use super::super::rules::{Broken, Rule, n, show, span};
+use super::super::rules::{Broken, Rule, n};
 use super::super::times;
 use super::Case;
 use super::picked::{diameter_given, measured};
 use crate::checks::cover::PositionError;
 use crate::shelf::{Contract, PackerSheet, PatchSheet, ResinSheet};
 use crate::units::Length;
+use crate::words::{self, Cut, Decimals, Of, say, show, span};
 
 /// One sheet of the shelf, judged for this repair.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
@@ -102,10 +103,10 @@ impl Case<'_> {
         let Some(patch) = self.picked.patch else { return Ok(fits) };
         let bare = Length::from_um(packer.body_um.as_um().saturating_sub(patch.length_um.as_um()).div_euclid(2));
         if bare < Length::from_um(0) {
-            return Err((Rule::PatchLongerThanPacker, format!("shorter than the patch by {}", length(twice(bare)))));
+            return Err((Rule::PatchLongerThanPacker, say("fits-shorter", &[("by", (&length(twice(bare))).into())])));
         }
         let asked = patch.bare_end_least_um.value;
-        let ends = format!("bare ends {}; {} asked", length(bare), length(asked));
+        let ends = say("fits-ends", &[("bare", (&length(bare)).into()), ("asked", (&length(asked)).into())]);
         if bare < asked {
             return Err((Rule::BareEndShort, ends));
         }
@@ -132,31 +133,45 @@ impl Case<'_> {
             return Err((Rule::BatchTooLarge, says(&Broken::with(Rule::BatchTooLarge, &values))));
         }
         if !measured(&self.choice.temperatures) {
-            return Ok(format!("{} of at most {}", show("mg", batch.as_mg()), show("mg", most.as_mg())));
+            return Ok(say(
+                "fits-batch",
+                &[("batch", (&show("mg", batch.as_mg())).into()), ("most", (&show("mg", most.as_mg())).into())],
+            ));
         }
         let timed = self.times_of(contract, patch, resin).map_err(|broken| (broken.rule, says(&broken)))?;
         let budget = &timed.budget;
         let spare = budget.spare_ms.as_ms();
-        let works = format!("{} at {}", span(budget.working_ms.as_ms()), warmest(budget));
+        let works = say(
+            "fits-works",
+            &[("working", (&span(budget.working_ms.as_ms())).into()), ("warmest", (&warmest(budget)).into())],
+        );
         match times::too_short(budget) {
-            None => Ok(format!("{works}; {} to spare", span(spare))),
-            Some(broken) => Err((broken.rule, format!("{works}; {} too short", span(-spare)))),
+            None => Ok(say("fits-spare", &[("works", (&works).into()), ("spare", (&span(spare)).into())])),
+            Some(broken) => {
+                Err((broken.rule, say("fits-short", &[("works", (&works).into()), ("short", (&span(-spare)).into())])))
+            }
         }
     }
 
     fn for_pipe(&self, least: Length, most: Length) -> String {
         let (from, to) = (self.choice.diameter_least_um, self.choice.diameter_most_um);
-        let pipe = if from == to { mm(from) } else { format!("{} to {}", mm(from), mm(to)) };
-        format!("for {} to {} mm; pipe {pipe} mm", mm(least), mm(most))
+        let range = |least, most| say("fits-range", &[("least", (&mm(least)).into()), ("most", (&mm(most)).into())]);
+        let pipe = if from == to { mm(from) } else { range(from, to) };
+        let unit = words::unit(Of::Millimetres);
+        let (least, most) = (mm(least), mm(most));
+        let values =
+            [("least", (&least).into()), ("most", (&most).into()), ("pipe", (&pipe).into()), ("unit", unit.into())];
+        say("fits-pipe", &values)
     }
 }
 
 /// Returns the warmest temperature with its place, as "19.2 °C, the resin".
 pub fn warmest(budget: &Budget) -> String {
-    format!("{}, the {}", show("mc", budget.warmest_mc.as_millicelsius()), place(budget.warmest))
+    let at = show("mc", budget.warmest_mc.as_millicelsius());
+    say(&format!("warmest-{}", place(budget.warmest)), &[("at", (&at).into())])
 }
 
-/// Returns the word for a place of measurement.
+/// Returns the code of a place of measurement.
 pub fn place(warmest: Warmest) -> &'static str {
     match warmest {
         Warmest::Resin => "resin",
@@ -165,10 +180,9 @@ pub fn place(warmest: Warmest) -> &'static str {
     }
 }
 
-/// Returns a length in millimetres without its unit, to a tenth.
+/// Returns a length without its unit, in millimetres to a tenth, or in inches.
 pub fn mm(length: Length) -> String {
-    let text = format!("{:.1}", length.as_mm());
-    text.strip_suffix(".0").map_or(text.clone(), str::to_owned)
+    words::figure(Of::Millimetres, length.as_um(), Decimals::Most(1), Cut::Nearest)
 }
 
 /// Returns a length with its unit.

@@ -5,10 +5,11 @@ use serde::Serialize;
 use super::super::gate::closures_before;
 use super::super::line::Around;
 use super::super::plan::{FromNode, ReadingPointKind};
-use super::candidates::{length, mm};
+use super::candidates::length;
 use super::{Case, Parts};
 use crate::shelf::sheets::Parts as ResinParts;
 use crate::units::Length;
+use crate::words::{self, say};
 
 /// One note.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
@@ -58,18 +59,10 @@ impl Case<'_> {
         let node = self.node(choice.from_node);
         let host = self.picked.contract.is_some_and(|contract| contract.host_pipe_most_pa.is_none());
         [
-            offset.then(|| note(NoteCode::OffsetMissing, format!(
-                "How far the mouth of the pipe is from the centre of {node} is not entered: the mark counts from the centre."
-            ))),
-            (!choice.diameter_measured).then(|| note(
-                NoteCode::DiameterNominal,
-                "The inside diameter is nominal until it is measured at the defect.".into(),
-            )),
-            (choice.seam_hour == 0).then(|| note(NoteCode::SeamMissing, "Where the seam goes is not chosen.".into())),
-            host.then(|| note(
-                NoteCode::HostPipeUnknown,
-                "Nobody has said how much pressure the host pipe bears: a question for a licensed engineer.".into(),
-            )),
+            offset.then(|| note(NoteCode::OffsetMissing, say("note-offset_missing", &[("node", node.into())]))),
+            (!choice.diameter_measured).then(|| note(NoteCode::DiameterNominal, say("note-diameter_nominal", &[]))),
+            (choice.seam_hour == 0).then(|| note(NoteCode::SeamMissing, say("note-seam_missing", &[]))),
+            host.then(|| note(NoteCode::HostPipeUnknown, say("note-host_pipe_unknown", &[]))),
         ]
         .into_iter()
         .flatten()
@@ -80,16 +73,16 @@ impl Case<'_> {
         let Some(place) = &parts.place else { return vec![] };
         let mut found = vec![];
         if place.in_series > 1 {
-            let centres: Vec<String> =
-                place.patches.iter().map(|patch| format!("{:.3} m", patch.centre().as_m())).collect();
+            let centres: Vec<String> = place.patches.iter().map(|patch| words::metres_mm(patch.centre())).collect();
             found.push(note(
                 NoteCode::Series,
-                format!(
-                    "One patch is too short: {} in series, still to place with their centres at {} from {}. \
-                 Each is a repair of its own; this one is the first of them.",
-                    place.in_series,
-                    centres.join(", "),
-                    self.line.upstream.name,
+                say(
+                    "note-series",
+                    &[
+                        ("count", place.in_series.into()),
+                        ("centres", (&centres.join(", ")).into()),
+                        ("node", (&self.line.upstream.name).into()),
+                    ],
                 ),
             ));
         }
@@ -97,29 +90,22 @@ impl Case<'_> {
         for under in place.covered.iter().filter_map(lateral) {
             found.push(note(
                 NoteCode::LateralUnder,
-                format!(
-                    "The patch covers the lateral at {}, {} o’clock: to be opened after full cure.",
-                    station(under.station_um),
-                    under.clock,
+                say(
+                    "note-lateral_under",
+                    &[("at", (&station(under.station_um)).into()), ("hour", i64::from(under.clock).into())],
                 ),
             ));
         }
         for near in place.near.iter().filter_map(lateral) {
             found.push(note(
                 NoteCode::LateralNear,
-                format!(
-                    "The lateral at {} is so near that the patch may cover it, if the errors add up.",
-                    station(near.station_um),
-                ),
+                say("note-lateral_near", &[("at", (&station(near.station_um)).into())]),
             ));
         }
         for unknown in self.line.laterals.iter().filter(|lateral| lateral.diameter_um <= Length::from_um(0)) {
             found.push(note(
                 NoteCode::LateralBoreUnknown,
-                format!(
-                    "The bore of the lateral at {} is not known: it counts as wide as the pipe.",
-                    station(unknown.station_um),
-                ),
+                say("note-lateral_bore_unknown", &[("at", (&station(unknown.station_um)).into())]),
             ));
         }
         found.extend(self.packer_out(place.from_upstream_um));
@@ -132,32 +118,32 @@ impl Case<'_> {
         let (up, down) = (begins - centre.as_um(), centre.as_um() - ends);
         let (up, down) = (up.saturating_add(half), down.saturating_add(half));
         let (out, node) = if up >= down { (up, FromNode::Upstream) } else { (down, FromNode::Downstream) };
-        (out > 0).then(|| note(NoteCode::PackerOut, format!(
-            "The packer would stand {} out of the pipe at {}. Where nothing holds it, it can burst: it must lie in the \
-             pipe with its whole length before it is inflated. The packer’s sheet decides.",
-            length(Length::from_um(out)),
-            self.node(node),
-        )))
+        (out > 0).then(|| {
+            note(
+                NoteCode::PackerOut,
+                say(
+                    "note-packer_out",
+                    &[("out", (&length(Length::from_um(out))).into()), ("node", self.node(node).into())],
+                ),
+            )
+        })
     }
 
     fn about_resin(&self, parts: &Parts) -> Vec<Note> {
         let (Some(bound), Some(resin)) = (&parts.bound, self.picked.resin) else { return vec![] };
         let mut found = vec![];
+        let mass = words::show("mg", bound.batch_mg.as_mg());
         if let ResinParts::Containers { kit, mass_mg, .. } = &resin.parts {
             let count = bound.batch_mg.as_mg() / mass_mg.as_mg().max(1);
             found.push(note(
                 NoteCode::Containers,
-                format!("{count} × {kit}, emptied to the last drop: {:.0} g.", bound.batch_mg.as_g(),),
+                say("note-containers", &[("count", count.into()), ("kit", kit.into()), ("mass", (&mass).into())]),
             ));
         }
         if self.choice.batches > 1 {
             found.push(note(
                 NoteCode::Batches,
-                format!(
-                    "{} batches of {:.0} g each; the working time runs from the first one.",
-                    self.choice.batches,
-                    bound.batch_mg.as_g(),
-                ),
+                say("note-batches", &[("count", i64::from(self.choice.batches).into()), ("mass", (&mass).into())]),
             ));
         }
         found
@@ -174,7 +160,7 @@ impl Case<'_> {
                 let name = if seen.code.is_empty() { &seen.words } else { &seen.code };
                 note(
                     NoteCode::ClockSameHour,
-                    format!("{name} runs from {hour} to {hour} o’clock: all round, or one spot?"),
+                    say("note-clock_same_hour", &[("name", name.into()), ("hour", i64::from(hour).into())]),
                 )
             })
             .collect()
@@ -189,14 +175,14 @@ impl Case<'_> {
             .into_iter()
             .map(|broken| {
                 let says = broken.rule.says(&broken.values);
-                note(NoteCode::ClosureEnds, format!("{says} So it is if the parts were joined now."))
+                note(NoteCode::ClosureEnds, say("note-closure_ends", &[("says", (&says).into())]))
             })
             .collect()
     }
 }
 
 fn station(at: Length) -> String {
-    if at.as_um() < 2_000_000 { format!("{} mm", mm(at)) } else { format!("{:.2} m", at.as_m()) }
+    words::show("um", at.as_um())
 }
 
 fn note(code: NoteCode, says: String) -> Note {

@@ -3,13 +3,14 @@
 use serde::Serialize;
 
 use super::super::plan::{Budget, Warmest};
-use super::super::rules::{Broken, Rule, RuleValues, n, span};
+use super::super::rules::{Broken, Rule, RuleValues, n};
 use super::super::times::{self, BudgetOf};
 use super::bound::up;
 use super::candidates::{Candidate, OnShelf, length, place};
 use super::{Case, Parts, Said};
 use crate::checks::working_time::{self, Temperatures as Three};
 use crate::units::{Length, Temperature};
+use crate::words::{self, say, span};
 
 /// One way out of a rule.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
@@ -67,14 +68,11 @@ impl Case<'_> {
     fn cooler(&self, parts: &Parts) -> Vec<(String, RuleValues)> {
         let Some(budget) = parts.timed.as_ref().map(|timed| &timed.budget) else { return vec![] };
         let Some(enough) = budget.enough_at_mc else {
-            return vec![("No temperature on this sheet gives enough.".into(), RuleValues::new())];
+            return vec![(say("out-no_temperature", &[]), RuleValues::new())];
         };
         let Some(gives) = self.budget_at(|_| enough) else { return vec![] };
-        let all = format!(
-            "Resin, air and pipe all at {} or colder: that gives {}.",
-            degrees(enough),
-            span(gives.working_ms.as_ms())
-        );
+        let (at, lasts) = (degrees(enough), span(gives.working_ms.as_ms()));
+        let all = say("out-all_cooler", &[("enough", (&at).into()), ("gives", (&lasts).into())]);
         let values = values(&[("enough_mc", enough.as_millicelsius()), ("gives_ms", gives.working_ms.as_ms())]);
         std::iter::once((all, values)).chain(self.one_alone(budget, enough)).collect()
     }
@@ -86,13 +84,16 @@ impl Case<'_> {
         if warm.len() < 2 || short <= 0 {
             return None;
         }
-        let says = format!(
-            "Cooling the {} alone gives {}, because the {} is at {}: still {} short.",
-            place(budget.warmest),
-            span(alone.working_ms.as_ms()),
-            place(alone.warmest),
-            degrees(alone.warmest_mc),
-            span(short)
+        let (gives, at, still) = (span(alone.working_ms.as_ms()), degrees(alone.warmest_mc), span(short));
+        let says = say(
+            "out-one_cooler",
+            &[
+                ("place", place(budget.warmest).into()),
+                ("gives", (&gives).into()),
+                ("warmest", place(alone.warmest).into()),
+                ("at", (&at).into()),
+                ("short", (&still).into()),
+            ],
         );
         Some((says, values(&[("gives_ms", alone.working_ms.as_ms()), ("short_ms", short)])))
     }
@@ -122,7 +123,7 @@ impl Case<'_> {
         let one = super::super::plan::PlanChoice { batches: 1, ..self.choice.clone() };
         let whole = Case { choice: &one, ..*self }.batch(patch, resin).as_mg();
         let count = up(whole, most);
-        vec![(format!("Mix it in {count} batches, one after the other."), values(&[("batches", count)]))]
+        vec![(say("out-split", &[("count", count.into())]), values(&[("batches", count)]))]
     }
 
     /// The length that would do, the same patch centred, the mark made on the defect, the same patch in series.
@@ -131,10 +132,8 @@ impl Case<'_> {
         let Some(Ok(errors)) = self.errors(contract) else { return vec![] };
         let asked = contract.cover_least_um.value;
         let least = self.least_length(contract, &errors);
-        let mut found = vec![(
-            format!("A patch of {} or more, centred on the defect.", length(least)),
-            values(&[("needed_um", least.as_um())]),
-        )];
+        let mut found =
+            vec![(say("out-longer", &[("needed", (&length(least)).into())]), values(&[("needed_um", least.as_um())]))];
         let enough = |case: &Case| {
             let errors = case.errors(contract)?.ok()?;
             let cover = case.cover_with(patch.length_um, &errors).ok()?;
@@ -143,20 +142,20 @@ impl Case<'_> {
         let mut other = self.choice.clone();
         other.centre_um = None;
         if let Some(cover) = enough(&Case { choice: &other, ..*self }) {
-            found.push((format!("Centred on the defect it covers {}.", length(cover)), cover_value(cover)));
+            found.push((say("out-centred", &[("cover", (&length(cover)).into())]), cover_value(cover)));
         }
         other.marked_on_defect = true;
         if let Some(cover) =
             (!self.choice.marked_on_defect).then(|| enough(&Case { choice: &other, ..*self })).flatten()
         {
-            let says = format!("Marked with the camera on the defect in the same run it covers {}.", length(cover));
+            let says = say("out-marked", &[("cover", (&length(cover)).into())]);
             found.push((says, cover_value(cover)));
         }
         if let Ok(series) = self.series_of(contract, patch, &errors)
             && series.centres_um.len() > 1
         {
             let count = series.centres_um.len();
-            let says = format!("{count} patches of {} in series, each a repair of its own.", length(patch.length_um));
+            let says = say("out-series", &[("count", count.into()), ("length", (&length(patch.length_um)).into())]);
             found.push((says, values(&[("patches", count as i64)])));
         }
         found
@@ -173,7 +172,7 @@ impl Case<'_> {
         let left = window.upper_pa.as_pa().div_euclid(1000) * 1000 - patch.net_least_pa.value.as_pa();
         // 9806.65 Pa to the metre; down to the centimetre, so that the lower limit stays in the window.
         let head = Length::from_um((left * 100_000_000 / 980_665).div_euclid(10_000) * 10_000);
-        let says = format!("Groundwater lowered to {} above the invert or less.", length(head));
+        let says = say("out-less_water", &[("head", (&length(head)).into())]);
         vec![(says, values(&[("head_um", head.as_um())]))]
     }
 }
@@ -181,7 +180,8 @@ impl Case<'_> {
 fn on_the_shelf(word: &str, candidates: &[Candidate]) -> Option<String> {
     let fitting: Vec<&str> =
         candidates.iter().filter(|candidate| candidate.fits).map(|candidate| candidate.id.as_str()).collect();
-    if fitting.is_empty() { None } else { Some(format!("On the shelf, a {word} that fits: {}.", fitting.join(", "))) }
+    let names = fitting.join(", ");
+    (!names.is_empty()).then(|| say(&format!("out-shelf-{word}"), &[("names", (&names).into())]))
 }
 
 fn values(pairs: &[(&str, i64)]) -> RuleValues {
@@ -193,5 +193,5 @@ fn cover_value(cover: Length) -> RuleValues {
 }
 
 fn degrees(at: Temperature) -> String {
-    super::super::rules::show("mc", at.as_millicelsius())
+    words::show("mc", at.as_millicelsius())
 }

@@ -2,7 +2,7 @@
 
 import { timeLine } from "../../../drawings/time-line.js";
 import { figure } from "../../../drawings/svg.js";
-import { say } from "../../../text/say.js";
+import { say, within } from "../../../text/say.js";
 
 /** Room left and right of the first and the last moment, as a share of the whole. */
 const ROOM = 0.04;
@@ -29,6 +29,6 @@ const attempt = (end) => ({ n, spans, ended }) => {
   // A stage that was told afterwards may begin before the one before it: no stage is drawn backwards.
   return { name: say("between.attempt", { n }), failed, spans: spans.map(({ stage, begun, ended: over }, i) => ({
     from_ms: begun.moment.at_ms, to_ms: Math.max(begun.moment.at_ms, over?.moment.at_ms ?? spans[i + 1]?.begun.moment.at_ms ?? last),
-    solid: stage === "hold" && !failed, name: NAMED.includes(stage) && !failed ? say(`stage.${stage}`).toLowerCase() : undefined,
+    solid: stage === "hold" && !failed, name: NAMED.includes(stage) && !failed ? within(say(`stage.${stage}`)) : undefined,
   })) };
 };

@@ -5,7 +5,7 @@ import { inMinutes } from "../../../format.js";
 import { conditions } from "../../../parts/conditions.js";
 import { facts } from "../../../parts/facts.js";
 import { gate } from "../../../parts/deck.js";
-import { say } from "../../../text/say.js";
+import { say, within } from "../../../text/say.js";
 import { at, attempt, computed } from "../frame.js";
 
 /** The roles that sign, in their order. */
@@ -24,7 +24,7 @@ export function twoSign(view) {
 /** Returns both signatures, drawn or not. */
 export const signatures = (view) => conditions(ROLES.map((role) => {
   const signed = view.repair.signatures.find((signature) => signature.role === role);
-  return signed ? { state: "met", text: say("signs.who", { name: signed.name, role: say(`role.${role}`).toLowerCase() }), note: say(signed.key ? "done.signed_pin" : "done.signed", { at: at(view, signed.at.moment.at_ms, true) }) }
+  return signed ? { state: "met", text: say("signs.who", { name: signed.name, role: within(say(`role.${role}`)) }), note: say(signed.key ? "done.signed_pin" : "done.signed", { at: at(view, signed.at.moment.at_ms, true) }) }
     : { state: "open", text: say(`role.${role}`), note: say("done.not_signed") };
 }));
 

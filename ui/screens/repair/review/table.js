@@ -24,7 +24,7 @@ export const exceptions = (view) => html`<table class="exceptions"><caption clas
 const row = (view, one) => html`<tr ${one.open && html`class="needs"`}><td class="num"><span>${one.n}</span></td><th scope="row">${titleOf(one)}</th>
   <td>${evidence(view, one)}${who(view, one)}</td><td>${decision(view, one)}</td></tr>`;
 
-const titleOf = ({ what, doubt }) => html`${what.kind === "rule" ? say(`rule.${what.broken.rule}`) : what.kind === "attempt" ? say(`off.${what.outcome}`, { n: what.n ?? "" }) : say(`off.${what.kind}`)}${doubt && html`<small class="soft"> ${say("review.doubt")}</small>`}`;
+const titleOf = ({ what, doubt }) => html`${what.kind === "rule" ? say(`rule.name.${what.broken.rule}`) : what.kind === "attempt" ? say(`off.${what.outcome}`, { n: what.n ?? "" }) : say(`off.${what.kind}`)}${doubt && html`<small class="soft"> ${say("review.doubt")}</small>`}`;
 
 const at = (view, ms) => time(ms, view.now?.offset_min ?? 0);
 const stretch = (view, { from_ms: from, to_ms: to }) => ({ span: span(to - from, "up"), from: at(view, from), to: at(view, to) });
@@ -65,7 +65,7 @@ function asked(view, one) {
   const typed = view.drafts?.[id] ?? {};
   const picked = decisionOf(view, one);
   const me = view.people.find(({ id: who_ }) => who_ === view.person);
-  return html`<form id="${lookForm(one)}" novalidate><fieldset class="pair-v"><legend class="unseen">${say("review.decision_on", { what: say(`rule.${broken.rule}`) })}</legend>
+  return html`<form id="${lookForm(one)}" novalidate><fieldset class="pair-v"><legend class="unseen">${say("review.decision_on", { what: say(`rule.name.${broken.rule}`) })}</legend>
     ${["yes", "no"].map((value) => html`<label><input type="radio" name="decision" value="${value}" ${flag("checked", picked === value)}>${say(`review.${value}`)}</label>`)}</fieldset></form>
     ${picked !== "no" && form({ id, does: tell(view, { command: "waive", rule: broken.rule, subject: broken.subject, ...(me?.role === "foreman" && { foreman: me.id }) }), then: to(view, "review"), inside: html`
       ${me?.role !== "foreman" && picks({ id: `${id}-who`, name: "command.foreman", label: say("waive.foreman"), value: typed["command.foreman"], options: view.people.filter(({ role }) => role === "foreman").map(({ id: value, name: label }) => ({ value, label })) })}

@@ -3,7 +3,7 @@
 import { STAGES } from "./shared.js";
 
 export const CONTRACT = [
-  { title: "names", fields: [{ key: "id", as: "text" }, { key: "title", as: "text" }, { key: "owner", as: "text" }, { key: "contractor", as: "text" }, { key: "crew", as: "text" }, { key: "paper", as: "choice", options: ["a4", "letter"] }, { key: "attachments", as: "choice", options: ["allowed", "refused"] }] },
+  { title: "names", fields: [{ key: "id", as: "text" }, { key: "title", as: "text" }, { key: "owner", as: "text" }, { key: "contractor", as: "text" }, { key: "crew", as: "text" }, { key: "paper", as: "choice", options: ["a4", "letter"] }, { key: "attachments", as: "choice", options: ["allowed", "refused"] }, { key: "reader", group: [{ key: "language", as: "choice", options: ["en", "de", "es", "fr"] }, { key: "units", as: "choice", options: ["si", "us"] }, { key: "dates", as: "choice", options: ["iso", "local"] }] }] },
   { title: "place", fields: [
     { key: "cover_least_um", as: "mm", sourced: true }, { key: "placement_error_um", as: "mm", sourced: true }, { key: "series_overlap_um", as: "mm", sourced: true },
   ] },

@@ -92,6 +92,7 @@ impl Crew {
             person: Some(self.person.to_owned()),
             position: yard(),
             battery_pct: Some(88),
+            reader: Default::default(),
             typed: Default::default(),
             waited_ms: 0,
             pin: None,

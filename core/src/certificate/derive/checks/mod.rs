@@ -74,11 +74,12 @@ pub fn danger(case: &Case) -> Option<String> {
     let inside = lies::inside(case).map_or(plan.choice.diameter_most_um, |(_, most)| most);
     let behind = plan.choice.behind_um;
     let thrust = end_thrust::end_thrust(highest, inside, behind).ok()?;
-    let air = format!("{} kN ({} mm, {})", kilonewtons(thrust.from_air_n), words::inside(inside), words::bar(highest));
+    let air =
+        format!("{} kN ({}, {})", kilonewtons(thrust.from_air_n), words::inside_unit(inside), words::bar(highest));
     let water = match behind.as_um() {
         0 => String::new(),
         _ => format!(
-            ", and ρ g h A = {} kN more from {} m of water behind a packer that plugs the line",
+            ", and ρ g h A = {} kN more from {} of water behind a packer that plugs the line",
             kilonewtons(thrust.from_water_n),
             words::metres(behind)
         ),

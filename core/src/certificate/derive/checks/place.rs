@@ -27,7 +27,12 @@ fn errors(plan: &Plan) -> Check {
     let formula = words::joined(errors.iter().map(|error| format!("{} ({})", error.what, error.source)), " + ");
     let inputs = words::joined(errors.iter().map(|error| words::mm_bare(error.um)), " + ");
     let sum = words::mm(place::errors(plan));
-    row("Errors at the defect", words::or(&formula, "none counted").into(), format!("{inputs} mm"), sum)
+    row(
+        "Errors at the defect",
+        words::or(&formula, "none counted").into(),
+        format!("{inputs} {}", words::mm_unit()),
+        sum,
+    )
 }
 
 fn covers(case: &Case, plan: &Plan) -> Vec<Check> {
@@ -47,7 +52,7 @@ fn covers(case: &Case, plan: &Plan) -> Vec<Check> {
     let (upstream, downstream) = place::sides(plan, shift);
     both.map(|(name, sign, up)| {
         let cover = if up { upstream } else { downstream };
-        let result = format!("{} mm", words::exact(words::mm_down(cover), 1, 0));
+        let result = words::mm_down(cover);
         let left = Length::from_um(cover.as_um() - required.as_um());
         limited(row(name, formula(sign), inputs(case, plan, shift, up), result), limit.clone(), Margin::of_length(left))
     })
@@ -82,18 +87,18 @@ fn mark(case: &Case, plan: &Plan) -> Check {
         crate::procedure::plan::FromNode::Upstream => &case.repair.line.upstream.name,
         crate::procedure::plan::FromNode::Downstream => &case.repair.line.downstream.name,
     };
-    let path = format!("path {} m", words::metres_mm(mark.path_um));
+    let path = format!("path {}", words::metres_mm(mark.path_um));
     match choice.way_in {
         WayIn::Rods => row(
             "Rods and mark",
             format!("whole rods = ⌊path / rod⌋, mark at the remainder; path from {point} in {node}"),
-            format!("{path}; rod {} m", words::metres(choice.rod_um)),
+            format!("{path}; rod {}", words::metres(choice.rod_um)),
             format!("{} + {}", mark.whole_rods, words::mm(mark.remainder_um)),
         ),
         WayIn::Rope | WayIn::Hose => {
             let on = if choice.way_in == WayIn::Rope { "rope" } else { "hose" };
             let formula = format!("mark on the {on} = path from {point} in {node} to the patch centre");
-            row("Mark", formula, path, format!("{} m", words::metres_mm(mark.path_um)))
+            row("Mark", formula, path, words::metres_mm(mark.path_um))
         }
     }
 }
@@ -131,14 +136,14 @@ fn fits(case: &Case, plan: &Plan) -> [Check; 2] {
 
 fn fit(case: &Case, name: &str, what: &str, (least, most): (Length, Length), source: &str) -> Check {
     let formula = sourced(&format!("measured ID inside the range of the {what}"), source);
-    let limit = format!("{} to {} mm", words::inside(least), words::inside(most));
+    let limit = words::inside_between(least, most);
     let Some((narrow, wide)) = place::inside(case) else {
         let none = row(name, formula, "not measured".into(), "not known".into());
         return limited(none, limit, Margin::Unknown(String::new()));
     };
     let left = Length::from_um((most.as_um() - wide.as_um()).min(narrow.as_um() - least.as_um()));
     let result = if left.as_um() < 0 { "outside" } else { "inside" };
-    let inputs = format!("{} to {} mm", words::inside(narrow), words::inside(wide));
+    let inputs = words::inside_between(narrow, wide);
     limited(row(name, formula, inputs, result.into()), limit, Margin::of_length(left))
 }
 
@@ -148,7 +153,7 @@ fn on_the_map(case: &Case, plan: &Plan) -> Option<Check> {
     let found = spot::on_the_map(line, plan.computed.patches.first()?.centre())?;
     let formula = sourced("station / line of the way between both nodes on WGS 84", geodesy::SOURCE);
     let station = plan.computed.patches.first()?.centre();
-    let inputs = format!("station {} m of {} m", words::metres(station), words::metres(line.length_um));
+    let inputs = format!("station {} of {}", words::metres(station), words::metres(line.length_um));
     let result = format!("{:.6}, {:.6}", found.place.lat, found.place.lon).replace('-', "−");
     let attempt = case.attempt?;
     let stamps =
@@ -162,7 +167,7 @@ fn on_the_map(case: &Case, plan: &Plan) -> Option<Check> {
                 Some(false) => "too far for its accuracy",
                 None => "accuracy not known",
             };
-            format!("phone {:.0} m from the node: {can_be}", standing.distance_m)
+            format!("phone {} from the node: {can_be}", words::metres_whole(standing.distance_m))
         },
     );
     Some(limited(row("Place on the map", formula, inputs, result), String::new(), Margin::Unknown(left)))

@@ -23,11 +23,11 @@ fn lower(plan: &Plan, lowest: Pressure, counted: Option<Pressure>) -> Check {
     let formula =
         format!("max(least gauge, least net + {WATER_BAR_PER_M} bar/m × head). {}", patch.gauge_least_pa.source);
     let inputs = format!(
-        "{}; {} + {} bar",
+        "{}; {} + {}",
         words::bar_bare(patch.gauge_least_pa.value),
         words::bar_bare(window.net_least_pa),
         // Up to the millibar: the water is never made lighter.
-        words::exact(-(-window.water_pa.as_pa()).div_euclid(100), 1_000, 3),
+        words::bar_fine_up(window.water_pa),
     );
     let inside = counted.map_or_else(|| "none counted".into(), |gauge| format!("counted {}", words::bar_bare(gauge)));
     let result = format!("min {}; {inside}", words::bar(lowest));
@@ -94,7 +94,7 @@ fn net(plan: &Plan, lowest: Pressure) -> Check {
     } else {
         Margin::Fails(words::bar_up(Pressure::from_pa(-left.as_pa())))
     };
-    let inputs = format!("{}, {} m", words::bar(lowest), words::metres(plan.choice.head_um));
+    let inputs = format!("{}, {}", words::bar(lowest), words::metres(plan.choice.head_um));
     let result = row("Net pressure", formula, inputs, words::bar_down(net));
     limited(result, format!("≥ {}", words::bar(window.net_least_pa)), margin)
 }

@@ -37,7 +37,7 @@ fn fold(case: &Case, plan: &Plan) -> Check {
 fn lateral(case: &Case, plan: &Plan, index: usize) -> Option<Check> {
     let lateral = case.repair.line.laterals.get(index)?;
     let (least, most) = (&plan.contract.lateral_open_least_pct, plan.contract.lateral_open_most_pct.value);
-    let name = format!("Lateral {} m", words::metres(lateral.station_um));
+    let name = format!("Lateral {}", words::metres(lateral.station_um));
     let formula = sourced("open area / bore, by eye on the camera", &least.source);
     let inputs = format!("DN {}, {} o’clock", place::dn(lateral.diameter_um), lateral.clock);
     let limit = format!("{} to {most} %", least.value);

@@ -9,5 +9,6 @@ mod evidence;
 mod kit;
 mod others;
 mod plan;
+mod reader;
 mod refused;
 mod story;

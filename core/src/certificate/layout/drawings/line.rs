@@ -8,7 +8,8 @@ use crate::certificate::layout::labels::{Area, spread};
 use crate::certificate::layout::page_one::Cut;
 use crate::certificate::layout::sheet::{Sheet, Slant};
 use crate::certificate::layout::text;
-use crate::certificate::layout::words::metres;
+use crate::certificate::layout::words::{metre, metres, number};
+use crate::words::{Of, metres_between, value};
 
 const SCALES: [f64; 12] = [50.0, 100.0, 150.0, 200.0, 250.0, 300.0, 400.0, 500.0, 600.0, 750.0, 1000.0, 1500.0];
 /// What is left for the pipe between the two nodes.
@@ -59,7 +60,7 @@ pub fn set(sheet: &mut Sheet, place: &Place, cut: &mut Cut) {
 
 fn alt(place: &Place) -> String {
     let patch = match &place.patch {
-        Known::Known(patch) => format!("patch at {} to {} m", metres(patch.from_um, 2), metres(patch.to_um, 2)),
+        Known::Known(patch) => format!("patch at {}", metres_between(patch.from_um, patch.to_um)),
         Known::Absent(why) => format!("no patch: {why}"),
     };
     format!("The line to scale, {} left, flow to the right; {patch}; {}", place.upstream, laterals(place))
@@ -71,7 +72,13 @@ fn laterals(place: &Place) -> String {
     }
     let one = |lateral: &Lateral| {
         let opened = lateral.opened_percent.map_or(String::new(), |percent| format!(", opened to {percent} %"));
-        format!("{} m (DN {}, {} o’clock{opened})", metres(lateral.station_um, 2), lateral.dn_mm, lateral.hour)
+        format!(
+            "{} {} (DN {}, {} o’clock{opened})",
+            metres(lateral.station_um, 2),
+            metre(),
+            lateral.dn_mm,
+            lateral.hour
+        )
     };
     format!("laterals at {}", place.laterals.iter().map(one).collect::<Vec<_>>().join(", "))
 }
@@ -162,7 +169,7 @@ fn mended(sheet: &mut Sheet, place: &Place, axis: &Axis) -> f64 {
 
 fn mended_label(place: &Place, centre: f64) -> String {
     let word = if place.patch.value().is_some() { "patch" } else { "defect, no patch" };
-    format!("{word} {centre:.2}")
+    format!("{word} {}", number(value(Of::Metres, centre * 1e6), 2))
 }
 
 /// A label and where it wants to stand.
@@ -254,10 +261,11 @@ fn arrow(sheet: &mut Sheet, axis: &Axis, centre: f64) {
 /// Draws the two stationings, from both ends.
 fn stations(sheet: &mut Sheet, place: &Place, axis: &Axis) {
     let step = [1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0, 200.0, 500.0];
-    let step = step.into_iter().find(|step| axis.length_m / step <= 14.0).unwrap_or(axis.length_m / 10.0);
+    let length = value(Of::Metres, axis.length_m * 1e6);
+    let step = step.into_iter().find(|step| length / step <= 14.0).unwrap_or(length / 10.0);
     for (row, name, reversed) in [(0.0, &place.upstream, false), (4.8, &place.downstream, true)] {
         let y = sheet.y + row;
-        let label = format!("0 m from {name}");
+        let label = format!("0 {} from {name}", metre());
         let style = TINY.bold();
         let (lines, _) = text::wrap_at_most(sheet.fonts, &label, (axis.right() - axis.left) / 2.0, style, 1);
         let label = lines.into_iter().next().unwrap_or_default();
@@ -273,13 +281,15 @@ fn stations(sheet: &mut Sheet, place: &Place, axis: &Axis) {
 
 fn ticks(sheet: &mut Sheet, axis: &Axis, (y, step, reversed): (f64, f64, bool), label: f64) {
     let zero = if reversed { axis.right() } else { axis.left };
-    let count = (axis.length_m / step + 1e-9).floor() as u32;
+    let length = value(Of::Metres, axis.length_m * 1e6);
+    let count = (length / step + 1e-9).floor() as u32;
     for index in 0..=count {
-        let value = f64::from(index) * step;
-        let x = axis.x(if reversed { axis.length_m - value } else { value });
+        let shown = f64::from(index) * step;
+        let station_m = shown / length * axis.length_m;
+        let x = axis.x(if reversed { axis.length_m - station_m } else { station_m });
         let (drop, width) = if index == 0 { (1.8, 0.4) } else { (1.0, 0.18) };
         sheet.line((x, y), (x, y + drop), Pen::black(width));
-        let text = format!("{value:.0}");
+        let text = number(shown, 0);
         let half = sheet.measure(&text, TINY) / 2.0;
         if index > 0 && (x - zero).abs() - half > label + 1.5 {
             sheet.text(x, y + 3.2, &text, TINY.centre());

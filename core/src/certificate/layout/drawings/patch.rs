@@ -8,6 +8,8 @@ use crate::certificate::layout::labels::{Area, spread};
 use crate::certificate::layout::sheet::{Sheet, Slant};
 use crate::certificate::layout::text;
 use crate::certificate::layout::words::{self, metres};
+use crate::units::Length;
+use crate::words::mm_down;
 use std::f64::consts::PI;
 
 const SCALES: [f64; 12] = [4.0, 5.0, 10.0, 15.0, 20.0, 25.0, 40.0, 50.0, 75.0, 100.0, 200.0, 500.0];
@@ -81,16 +83,19 @@ fn caption(sheet: &mut Sheet, place: &Place, scale: f64) {
 
 fn alt(place: &Place) -> String {
     let patch = match &place.patch {
-        Known::Known(patch) => format!("patch {} to {} m", metres(patch.from_um, 3), metres(patch.to_um, 3)),
+        Known::Known(patch) => {
+            format!("patch {} to {} {}", metres(patch.from_um, 3), metres(patch.to_um, 3), words::metre())
+        }
         Known::Absent(why) => format!("no patch: {why}"),
     };
     let seen = place.observations.iter().map(|one| {
         let (from, to) = (metres(one.stretch.from_um, 3), metres(one.stretch.to_um, 3));
-        format!("; {} {from} to {to} m, {}", one.code, words::hours(one.around))
+        format!("; {} {from} to {to} {}, {}", one.code, words::metre(), words::hours(one.around))
     });
     let cover = match &place.cover {
         Known::Known(cover) => {
-            format!("; cover left {} mm upstream and {} mm downstream", cover.upstream_mm, cover.downstream_mm)
+            let whole = |mm: i64| mm_down(Length::from_um(mm.saturating_mul(1_000)));
+            format!("; cover left {} upstream and {} downstream", whole(cover.upstream_mm), whole(cover.downstream_mm))
         }
         Known::Absent(_) => String::new(),
     };
@@ -221,7 +226,7 @@ impl Drawing<'_, '_> {
         let mut wanted = Vec::new();
         for pair in stations.windows(2) {
             let (a, b) = (x(&self.wall, pair[0]), x(&self.wall, pair[1]));
-            let text = format!("{:.0} mm", pair[1].as_mm() - pair[0].as_mm());
+            let text = words::millimetres(Length::from_um(pair[1].as_um().saturating_sub(pair[0].as_um())));
             self.sheet.line((a, y), (b, y), Pen::black(0.18));
             wanted.push(((a + b) / 2.0, self.sheet.measure(&text, TINY) + 1.5, text));
         }

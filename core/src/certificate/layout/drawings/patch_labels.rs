@@ -7,6 +7,8 @@ use crate::certificate::layout::grid::{Align, SMALL, Style, TINY};
 use crate::certificate::layout::labels::Area;
 use crate::certificate::layout::text;
 use crate::certificate::layout::words::{self, metres};
+use crate::units::Length;
+use crate::words::{mm_down, mm_up};
 
 /// The width of the column.
 const COLUMN: f64 = 33.0;
@@ -156,7 +158,7 @@ fn size(area: Area) -> f64 {
 }
 
 fn beside(one: &Observation) -> String {
-    format!("{}: {} m", one.code, metres(one.stretch.from_um, 2))
+    format!("{}: {} {}", one.code, metres(one.stretch.from_um, 2), words::metre())
 }
 
 /// Places beside an area that may be as high as the wall.
@@ -191,15 +193,19 @@ fn around(area: Area) -> [(f64, f64, Align); 8] {
     ]
 }
 
+fn whole(millimetres: i64) -> Length {
+    Length::from_um(millimetres.saturating_mul(1_000))
+}
+
 fn cover(place: &Place) -> Vec<(String, bool)> {
     match &place.cover {
         Known::Known(Cover { errors_mm, upstream_mm, downstream_mm, required_mm }) => vec![
             ("Cover of the defect,".to_string(), false),
-            (format!("less errors of {errors_mm} mm"), false),
-            (format!("{} mm upstream", words::number(*upstream_mm as f64, 0)), true),
-            (format!("{} mm downstream", words::number(*downstream_mm as f64, 0)), true),
+            (format!("less errors of {}", mm_up(whole(*errors_mm))), false),
+            (format!("{} upstream", mm_down(whole(*upstream_mm))), true),
+            (format!("{} downstream", mm_down(whole(*downstream_mm))), true),
             match required_mm {
-                Known::Known(required) => (format!("required {required} mm"), false),
+                Known::Known(required) => (format!("required {}", mm_up(whole(*required))), false),
                 Known::Absent(why) => (format!("none required: {why}"), false),
             },
         ],

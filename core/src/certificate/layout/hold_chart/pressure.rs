@@ -15,7 +15,7 @@ use crate::certificate::layout::words;
 pub fn set(sheet: &mut Sheet, hold: &Hold, time: &Time, top: f64) {
     let bottom = top + PRESSURE;
     let (scale, step) = pressure_scale(hold, bottom);
-    sheet.text(grid::LEFT, top - 1.6, "Pressure, bar", TINY.bold());
+    sheet.text(grid::LEFT, top - 1.6, &format!("Pressure, {}", words::bar_unit()), TINY.bold());
     legend(sheet, top - 1.6);
     gaps(sheet, hold, time, (top, bottom));
     upright(sheet, &scale, step, 1);
@@ -25,9 +25,9 @@ pub fn set(sheet: &mut Sheet, hold: &Hold, time: &Time, top: f64) {
     set_limits(sheet, &limits, &scale);
     not_witnessed(sheet, hold, time, &scale);
     let mut taken = obstacles(sheet, hold, time, &scale, &limits);
-    curve(sheet, hold, time, |one| Some(scale.y(one.pressure_pa.as_bar())), Pen::black(0.35));
+    curve(sheet, hold, time, |one| Some(scale.y(words::shown_bar(one.pressure_pa))), Pen::black(0.35));
     for one in &hold.readings {
-        let (x, y) = (time.x(sheet, one.at_ms), scale.y(one.pressure_pa.as_bar()));
+        let (x, y) = (time.x(sheet, one.at_ms), scale.y(words::shown_bar(one.pressure_pa)));
         point(sheet, one, (x, y));
         if one.side != Side::Inside {
             outside(sheet, one, (x, y), Area::new(AXIS_LEFT, top, AXIS_RIGHT, bottom), &mut taken);
@@ -42,10 +42,10 @@ fn legend(sheet: &mut Sheet, y: f64) {
 
 /// Returns the scale, and the step of its ticks in bar.
 fn pressure_scale(hold: &Hold, bottom: f64) -> (Scale, f64) {
-    let values = hold.readings.iter().map(|one| one.pressure_pa.as_bar());
-    let window = [hold.window.lower_pa.as_bar(), hold.window.upper_pa.as_bar()];
+    let values = hold.readings.iter().map(|one| words::shown_bar(one.pressure_pa));
+    let window = [words::shown_bar(hold.window.lower_pa), words::shown_bar(hold.window.upper_pa)];
     let (low, high) = values.chain(window).fold((f64::MAX, f64::MIN), |(a, b), value| (a.min(value), b.max(value)));
-    let steps = [0.05, 0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0];
+    let steps = [0.05, 0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0, 20.0, 50.0];
     let step = steps.into_iter().skip(1).find(|step| (high - low + 0.2) / step <= 12.0).unwrap_or((high - low) / 10.0);
     let low = ((low - 1.2 * step) / (2.0 * step)).floor() * 2.0 * step;
     let high = ((high + 0.4 * step) / step).ceil() * step;
@@ -62,16 +62,16 @@ struct Limit {
 
 fn limits(hold: &Hold, scale: &Scale) -> Vec<Limit> {
     let window = &hold.window;
-    let (upper, lower) = (window.upper_pa.as_bar(), window.lower_pa.as_bar());
+    let (upper, lower) = (words::shown_bar(window.upper_pa), words::shown_bar(window.lower_pa));
     let limit = |bar: f64, name: &str| Limit {
         bar,
         name: name.to_string(),
-        value: format!("{} bar", words::number(bar, 2)),
+        value: format!("{} {}", words::number(bar, 2), words::bar_unit()),
         pen: Pen::black(0.35).dashed(2.0, 1.0),
     };
     let mut limits = vec![limit(upper, "upper limit"), limit(lower, "lower limit")];
     if let Some(least) = window.least_net {
-        let bar = least.gauge_pa.as_bar();
+        let bar = words::shown_bar(least.gauge_pa);
         if bar > scale.low && bar < lower - 0.005 {
             limits.push(Limit {
                 bar,
@@ -99,7 +99,7 @@ fn set_limits(sheet: &mut Sheet, limits: &[Limit], scale: &Scale) {
 fn not_witnessed(sheet: &mut Sheet, hold: &Hold, time: &Time, scale: &Scale) {
     let width = sheet.measure("not witnessed", TINY.bold()) + 2.0;
     let window = &hold.window;
-    let middle = (scale.y(window.lower_pa.as_bar()) + scale.y(window.upper_pa.as_bar())) / 2.0;
+    let middle = (scale.y(words::shown_bar(window.lower_pa)) + scale.y(words::shown_bar(window.upper_pa))) / 2.0;
     let y = middle.min(scale.bottom - width / 2.0).max(scale.bottom - scale.height + width / 2.0);
     for run in hold.runs.iter().filter(|run| run.kind == Interval::Gap) {
         let (from, to) = (time.x(sheet, run.from_ms), time.x(sheet, run.to_ms));
@@ -121,8 +121,11 @@ fn obstacles(sheet: &Sheet, hold: &Hold, time: &Time, scale: &Scale, limits: &[L
         let y = scale.y(limit.bar);
         Area::new(AXIS_LEFT, y - 0.3, AXIS_RIGHT, y + 0.3)
     }));
-    let points: Vec<(f64, f64)> =
-        hold.readings.iter().map(|one| (time.x(sheet, one.at_ms), scale.y(one.pressure_pa.as_bar()))).collect();
+    let points: Vec<(f64, f64)> = hold
+        .readings
+        .iter()
+        .map(|one| (time.x(sheet, one.at_ms), scale.y(words::shown_bar(one.pressure_pa))))
+        .collect();
     taken.extend(points.iter().map(|(x, y)| Area::new(x - 1.2, y - 1.4, x + 1.2, y + 1.4)));
     for pair in points.windows(2) {
         let ((x1, y1), (x2, y2)) = (pair[0], pair[1]);
@@ -151,7 +154,7 @@ fn point(sheet: &mut Sheet, one: &Reading, (x, y): (f64, f64)) {
 
 /// Labels a reading outside the window where the label meets nothing; the table of readings has it anyway.
 fn outside(sheet: &mut Sheet, one: &Reading, (x, y): (f64, f64), bounds: Area, taken: &mut Vec<Area>) {
-    let value = format!("{} bar at {}", words::bar(one.pressure_pa), sheet.clock.minute(one.at_ms));
+    let value = format!("{} {} at {}", words::bar(one.pressure_pa), words::bar_unit(), sheet.clock.minute(one.at_ms));
     let full = one.why.as_ref().map(|why| format!("{value}: {why}"));
     let places = [
         (x + 2.4, y + 0.9, Align::Left),

@@ -8,14 +8,14 @@ use crate::certificate::layout::drawings::polygon;
 use crate::certificate::layout::grid::{self, TINY};
 use crate::certificate::layout::labels::spread;
 use crate::certificate::layout::sheet::Sheet;
-use crate::units::Temperature;
+use crate::certificate::layout::words;
 
 /// Draws the panel below `top`.
 pub fn set(sheet: &mut Sheet, hold: &Hold, time: &Time, top: f64) {
     let bottom = top + TEMPERATURE;
-    sheet.text(grid::LEFT, top - 1.6, "Temperature, °C", TINY.bold());
+    sheet.text(grid::LEFT, top - 1.6, &format!("Temperature, {}", words::degree()), TINY.bold());
     let values = hold.readings.iter().flat_map(|one| [one.pipe_millicelsius, one.patch_millicelsius]).flatten();
-    let (low, high) = values.map(Temperature::as_celsius).fold((f64::MAX, f64::MIN), |(a, b), v| (a.min(v), b.max(v)));
+    let (low, high) = values.map(words::shown_celsius).fold((f64::MAX, f64::MIN), |(a, b), v| (a.min(v), b.max(v)));
     sheet.line((AXIS_LEFT, top), (AXIS_LEFT, bottom), Pen::black(0.25));
     sheet.line((AXIS_LEFT, bottom), (AXIS_RIGHT, bottom), Pen::black(0.25));
     if low > high {
@@ -29,8 +29,8 @@ pub fn set(sheet: &mut Sheet, hold: &Hold, time: &Time, top: f64) {
     let steps = [5.0, 10.0, 20.0, 50.0, 100.0, 500.0];
     let step = steps.into_iter().find(|step| (high - low) / step <= 10.0).unwrap_or((high - low) / 10.0);
     upright(sheet, &scale, step, 0);
-    let pipe = |one: &Reading| one.pipe_millicelsius.map(|t| scale.y(t.as_celsius()));
-    let patch = |one: &Reading| one.patch_millicelsius.map(|t| scale.y(t.as_celsius()));
+    let pipe = |one: &Reading| one.pipe_millicelsius.map(|t| scale.y(words::shown_celsius(t)));
+    let patch = |one: &Reading| one.patch_millicelsius.map(|t| scale.y(words::shown_celsius(t)));
     curve(sheet, hold, time, pipe, Pen::black(0.3));
     curve(sheet, hold, time, patch, Pen::black(0.3).dashed(1.2, 0.8));
     for one in &hold.readings {

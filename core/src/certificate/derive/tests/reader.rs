@@ -1,0 +1,63 @@
+//! The contract says how the certificate is written, whoever makes it.
+
+use super::story::mended;
+use crate::certificate::content::Content;
+use crate::certificate::fonts::Fonts;
+use crate::certificate::layout::lay_out;
+use crate::words::{Dates, Language, Reader, Units};
+
+const AMERICAN: Reader = Reader { language: Language::En, units: Units::Us, dates: Dates::Local };
+
+fn content() -> Content {
+    mended().changed(|repair| repair.contract.reader = AMERICAN).content().unwrap()
+}
+
+/// 7.26 m / 0.3048 = 23.82 ft, 31.14 m = 102.17 ft (NIST SP 811, B.8); 1.21 bar / 0.06894757 = 17.5 psi.
+#[test]
+fn lengths_pressures_and_dates_follow_the_contract() {
+    let content = content();
+    let told: Vec<&str> = content.answers.iter().filter_map(|one| one.second.as_deref()).collect();
+    assert_eq!(told[2], "Patch centre 23.82 ft from MH 031 (upstream) = 102.17 ft from MH 032 (downstream)");
+    assert_eq!(content.answers[4].first, "Ines Varga, foreman, Oct 14, 2026");
+}
+
+/// Of what the program writes, nothing is left in another unit. What was entered, such as a sheet's name, stays as it is.
+#[test]
+fn no_figure_is_left_in_other_units() {
+    let content = content();
+    let mut words: Vec<String> =
+        content.answers.iter().flat_map(|one| [Some(one.first.clone()), one.second.clone()]).flatten().collect();
+    words.extend(
+        content
+            .checks
+            .iter()
+            .flat_map(|one| [one.inputs.clone(), one.result.clone(), one.limit.clone(), one.margin.clone()]),
+    );
+    words.extend(content.findings.iter().map(|one| one.found.clone()));
+    words.extend(content.departures.iter().map(|one| one.short.clone()));
+    words.extend(content.sheets.rows.iter().map(|one| one.as_entered.clone()));
+    for text in words {
+        let parts: Vec<&str> = text.split([' ', ',', ';', ')']).filter(|part| !part.is_empty()).collect();
+        let left = parts.windows(2).find(|pair| {
+            ["mm", "m", "bar", "°C", "g"].contains(&pair[1]) && pair[0].chars().any(|letter| letter.is_ascii_digit())
+        });
+        assert_eq!(left, None, "{text}");
+    }
+}
+
+#[test]
+fn the_code_on_the_page_is_the_same_for_every_reader() {
+    assert_eq!(content().qr, mended().content().unwrap().qr);
+}
+
+#[test]
+fn the_pages_can_be_laid_out_for_every_reader() {
+    let fonts = Fonts::bundled().unwrap();
+    for language in Language::ALL {
+        for units in [Units::Si, Units::Us] {
+            let reader = Reader { language, units, dates: Dates::Local };
+            let content = mended().changed(|repair| repair.contract.reader = reader).content().unwrap();
+            assert!(!lay_out(&content, &fonts).unwrap().pages.is_empty(), "{reader:?}");
+        }
+    }
+}

@@ -1,0 +1,140 @@
+//! The messages, by their ids.
+
+use std::sync::OnceLock;
+
+use fluent_bundle::concurrent::FluentBundle;
+use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
+use unic_langid::LanguageIdentifier;
+
+use super::{Language, reader};
+
+/// What goes into a message: a text, or a number that may decide its form.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Filling<'a> {
+    Text(&'a str),
+    Number(i64),
+}
+
+impl<'a> From<&'a str> for Filling<'a> {
+    fn from(text: &'a str) -> Self {
+        Self::Text(text)
+    }
+}
+
+impl<'a> From<&'a String> for Filling<'a> {
+    fn from(text: &'a String) -> Self {
+        Self::Text(text)
+    }
+}
+
+impl From<i64> for Filling<'_> {
+    fn from(number: i64) -> Self {
+        Self::Number(number)
+    }
+}
+
+impl From<usize> for Filling<'_> {
+    fn from(number: usize) -> Self {
+        Self::Number(number as i64)
+    }
+}
+
+macro_rules! files {
+    ($name:ident, $tag:literal) => {
+        const $name: &[(&str, &str)] = files!(@all $tag; "rules", "planning", "quantities", "screens/base",
+            "screens/checks", "screens/office", "screens/paper", "screens/pictures", "screens/plan", "screens/record",
+            "screens/repair", "screens/rules", "screens/shelf", "screens/stages", "screens/travel", "screens/roads", "screens/practice");
+    };
+    (@all $tag:literal; $($file:literal),+) => {
+        &[$(($file, include_str!(concat!("../../words/", $tag, "/", $file, ".ftl")))),+]
+    };
+}
+
+files!(ENGLISH, "en");
+files!(GERMAN, "de");
+files!(SPANISH, "es");
+files!(FRENCH, "fr");
+
+/// Returns the text of every file of a language, with its name.
+pub(super) fn sources(language: Language) -> &'static [(&'static str, &'static str)] {
+    match language {
+        Language::En => ENGLISH,
+        Language::De => GERMAN,
+        Language::Es => SPANISH,
+        Language::Fr => FRENCH,
+    }
+}
+
+type Bundle = FluentBundle<FluentResource>;
+
+/// Makes the bundle of a language. What can't be read in a file is left out; a test sees to it that there is nothing.
+fn bundle(language: Language) -> Bundle {
+    let tag: LanguageIdentifier = language.tag().parse().unwrap_or_default();
+    let mut bundle = FluentBundle::new_concurrent(vec![tag]);
+    bundle.set_use_isolating(false);
+    for (_, text) in sources(language) {
+        let (Ok(resource) | Err((resource, _))) = FluentResource::try_new((*text).to_owned());
+        bundle.add_resource_overriding(resource);
+    }
+    bundle
+}
+
+fn spoken(language: Language) -> &'static Bundle {
+    static ALL: [OnceLock<Bundle>; 4] = [const { OnceLock::new() }; 4];
+    ALL[language as usize].get_or_init(|| bundle(language))
+}
+
+/// Returns whether the catalogue has a message, in any language.
+pub fn has(id: &str) -> bool {
+    spoken(reader().language).has_message(id) || spoken(Language::En).has_message(id)
+}
+
+/// Returns the message of `id` for who reads, in English where their language lacks it.
+///
+/// A value that is missing shows as its name in braces, and an id without a message as itself, so that nothing is hidden.
+pub fn say(id: &str, values: &[(&str, Filling)]) -> String {
+    say_of(id, "", values)
+}
+
+/// Returns an attribute of a message, as `way-out`; the message itself where `attribute` is empty.
+pub fn say_of(id: &str, attribute: &str, values: &[(&str, Filling)]) -> String {
+    [reader().language, Language::En]
+        .into_iter()
+        .find_map(|language| said(language, id, attribute, values))
+        .unwrap_or_else(|| if attribute.is_empty() { id.to_owned() } else { String::new() })
+}
+
+fn said(language: Language, id: &str, attribute: &str, values: &[(&str, Filling)]) -> Option<String> {
+    let bundle = spoken(language);
+    let message = bundle.get_message(id)?;
+    let pattern = if attribute.is_empty() { message.value()? } else { message.get_attribute(attribute)?.value() };
+    let args: FluentArgs = values.iter().map(|(name, filling)| (*name, value(filling))).collect();
+    let text = bundle.format_pattern(pattern, Some(&args), &mut vec![]).into_owned();
+    Some(text.replace("{$", "{"))
+}
+
+fn value<'a>(filling: &Filling<'a>) -> FluentValue<'a> {
+    match filling {
+        Filling::Text(text) => FluentValue::from(*text),
+        Filling::Number(number) => FluentValue::from(*number),
+    }
+}
+
+/// Returns a message with its values left as names in braces: `Cover is {cover_um} after all errors.`
+pub fn raw(id: &str, attribute: &str) -> String {
+    say_of(id, attribute, &[])
+}
+
+/// Returns a recorded text as the reader's language has it, or the text itself where the catalogue does not know it.
+///
+/// Journals keep English sentences; the catalogue knows those of the program by `phrase-` and their words.
+pub fn phrase(text: &str) -> String {
+    let words: Vec<String> = text
+        .to_lowercase()
+        .split(|letter: char| !letter.is_ascii_alphanumeric())
+        .filter(|word| !word.is_empty())
+        .map(str::to_owned)
+        .collect();
+    let id = format!("phrase-{}", words.join("-"));
+    if has(&id) { say(&id, &[]) } else { text.to_owned() }
+}

@@ -1,0 +1,167 @@
+//! The catalogue is whole, and figures are what the published conversion factors make of them.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use fluent_syntax::ast;
+
+use super::catalogue::sources;
+use super::*;
+use crate::procedure::rules::TABLE;
+use crate::units::{Length, Pressure, Span};
+
+const US: Reader = Reader { language: Language::En, units: Units::Us, dates: Dates::Iso };
+const GERMAN: Reader = Reader { language: Language::De, units: Units::Si, dates: Dates::Iso };
+
+/// Returns every message with the names of its values, attributes apart.
+fn messages(language: Language) -> BTreeMap<String, BTreeSet<String>> {
+    let mut found = BTreeMap::new();
+    for (file, text) in sources(language) {
+        let resource =
+            fluent_syntax::parser::parse(*text).unwrap_or_else(|(_, problems)| panic!("{file}: {problems:?}"));
+        for entry in resource.body {
+            let ast::Entry::Message(message) = entry else { continue };
+            let mut one = |id: String, pattern: &ast::Pattern<&str>| {
+                let mut names = BTreeSet::new();
+                of_pattern(pattern, &mut names);
+                assert!(found.insert(id.clone(), names).is_none(), "{file}: {id} stands twice");
+            };
+            if let Some(value) = &message.value {
+                one(message.id.name.to_owned(), value);
+            }
+            for attribute in &message.attributes {
+                one(format!("{}.{}", message.id.name, attribute.id.name), &attribute.value);
+            }
+        }
+    }
+    found
+}
+
+fn of_pattern(pattern: &ast::Pattern<&str>, names: &mut BTreeSet<String>) {
+    for element in &pattern.elements {
+        if let ast::PatternElement::Placeable { expression } = element {
+            of_expression(expression, names);
+        }
+    }
+}
+
+fn of_expression(expression: &ast::Expression<&str>, names: &mut BTreeSet<String>) {
+    match expression {
+        ast::Expression::Inline(inline) => of_inline(inline, names),
+        ast::Expression::Select { selector, variants } => {
+            of_inline(selector, names);
+            variants.iter().for_each(|variant| of_pattern(&variant.value, names));
+        }
+    }
+}
+
+fn of_inline(inline: &ast::InlineExpression<&str>, names: &mut BTreeSet<String>) {
+    match inline {
+        ast::InlineExpression::VariableReference { id } => {
+            names.insert(id.name.to_owned());
+        }
+        ast::InlineExpression::Placeable { expression } => of_expression(expression, names),
+        ast::InlineExpression::StringLiteral { .. } | ast::InlineExpression::NumberLiteral { .. } => {}
+        other => panic!("the screens can't read {other:?}"),
+    }
+}
+
+#[test]
+fn no_language_has_a_message_that_english_lacks_or_values_that_it_does_not_name() {
+    let english = messages(Language::En);
+    for language in Language::ALL {
+        for (id, names) in messages(language) {
+            let known = english.get(&id).unwrap_or_else(|| panic!("{}: {id} is unknown", language.tag()));
+            assert!(names.is_subset(known), "{}: {id} names {names:?}, English {known:?}", language.tag());
+        }
+    }
+}
+
+#[test]
+fn every_rule_has_its_sentence_and_its_name() {
+    let english = messages(Language::En);
+    for row in TABLE {
+        let code = row.rule.code();
+        for id in [format!("rule-{code}"), format!("rule-name-{code}")] {
+            assert!(english.contains_key(&id), "{id} is missing");
+        }
+    }
+    let rules =
+        english.keys().filter(|id| id.starts_with("rule-") && !id.contains('.') && !id.starts_with("rule-name-"));
+    assert_eq!(rules.filter(|id| id.contains('_')).count(), TABLE.len(), "a sentence without a rule");
+}
+
+#[test]
+fn who_reads_is_forgotten_afterwards_also_after_a_panic() {
+    let inside = for_reader(US, reader);
+    assert_eq!((inside, reader()), (US, Reader::default()));
+    let broken = std::panic::catch_unwind(|| for_reader(US, || panic!("on purpose")));
+    assert!(broken.is_err());
+    assert_eq!(reader(), Reader::default());
+}
+
+/// NIST SP 811 (2008), B.8: 1 in = 2.54 E-02 m, 1 ft = 3.048 E-01 m, 1 psi = 6.894 757 E+03 Pa, 1 oz = 2.834 952 E-02 kg,
+/// 1 lb = 4.535 924 E-01 kg; B.9: t(°C) = (t(°F) − 32) / 1.8.
+#[test]
+fn customary_figures_follow_the_published_factors() {
+    for_reader(US, || {
+        assert_eq!(mm(Length::from_um(203_200)), "8 in");
+        assert_eq!(metres(Length::from_um(30_480_000)), "100.00 ft");
+        assert_eq!(quantity(Of::Bar, 103_421, Decimals::Just(2), Cut::Nearest), "15.0 psi");
+        assert_eq!(quantity(Of::Celsius, 10_000, Decimals::Just(1), Cut::Nearest), "50.0 °F");
+        assert_eq!(quantity(Of::Celsius, -40_000, Decimals::Just(1), Cut::Nearest), "−40.0 °F");
+        assert_eq!(quantity(Of::Grams, 453_592, Decimals::Just(1), Cut::Nearest), "16.0 oz");
+        assert_eq!(quantity(Of::Kilograms, 453_592, Decimals::Just(3), Cut::Nearest), "1.000 lb");
+        assert!((value(Of::Celsius, 100_000.0) - 212.0).abs() < 1e-9);
+    });
+}
+
+#[test]
+fn what_is_cut_is_cut_the_named_way() {
+    assert_eq!((mm_down(Length::from_um(134_999)), mm_down(Length::from_um(-1))), ("134 mm".into(), "−1 mm".into()));
+    assert_eq!((mm_up(Length::from_um(29_001)), mm_up(Length::from_um(29_000))), ("30 mm".into(), "29 mm".into()));
+    assert_eq!(
+        (bar_down(Pressure::from_pa(96_154)), bar_up(Pressure::from_pa(5_001))),
+        ("0.96 bar".into(), "0.06 bar".into())
+    );
+    for_reader(US, || {
+        // 0.96154 bar is 13.946 psi.
+        assert_eq!(bar_down(Pressure::from_pa(96_154)), "13.9 psi");
+        assert_eq!(bar_up(Pressure::from_pa(96_154)), "14.0 psi");
+    });
+}
+
+#[test]
+fn a_recorded_value_keeps_every_digit() {
+    assert_eq!(mm_bare(Length::from_um(149_600)), "149.6");
+    assert_eq!(mm_bare(Length::from_um(150_000)), "150");
+    assert_eq!(
+        (bar_bare(Pressure::from_pa(130_000)), bar_bare(Pressure::from_pa(109_960))),
+        ("1.30".into(), "1.0996".into())
+    );
+    assert_eq!(quantity(Of::Celsius, -40, Decimals::Recorded(1), Cut::Nearest), "−0.04 °C");
+    for_reader(GERMAN, || assert_eq!(bar(Pressure::from_pa(109_960)), "1,0996 bar"));
+}
+
+#[test]
+fn a_place_is_rounded_to_the_nearest() {
+    assert_eq!(metres_bare(Length::from_um(7_257_000)), "7.26");
+    assert_eq!(metres_mm(Length::from_um(7_256_600)), "7.257 m");
+}
+
+#[test]
+fn spans_keep_minutes_and_seconds_and_are_never_rounded_up() {
+    assert_eq!([span(6 * 60_000 + 17_999), span(3_900_000), span(-40_000)], ["6 min 17 s", "1 h 05 min", "−40 s"]);
+    assert_eq!(min_s(Span::from_ms(3_682_000)), "61 min 22 s");
+    assert_eq!(minutes(Span::from_ms(3_600_000)), "60 min");
+    assert_eq!(lasting(Span::from_ms(15_230_000)), "4 h 13 min 50 s");
+    assert_eq!(lasting(Span::from_ms(26 * 3_600_000)), "26 h");
+    assert_eq!(min_s(Span::from_ms(-80_000)), "−1 min 20 s");
+    assert_eq!(down_s(Span::from_ms(3_682_999)).as_ms(), 3_682_000);
+    assert_eq!(up_s(Span::from_ms(1_490_001)).as_ms(), 1_491_000);
+}
+
+#[test]
+fn a_message_without_its_values_names_them() {
+    assert_eq!(raw("rule-cover_short", ""), "Cover is {cover_um} after all errors; {required_um} is asked.");
+    assert_eq!(say("no-such-message", &[]), "no-such-message");
+}

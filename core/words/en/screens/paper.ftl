@@ -1,0 +1,37 @@
+### The job on paper.
+
+paper-title = The job on paper
+paper-where = { $from } to { $to }, { $street }
+paper-what = For the day when no device works: the same questions as on the screens. Print it before you leave. A rule that closes a step closes it on paper too.
+paper-print = Print it
+paper-print_note = A4 or Letter, as the printer is set
+paper-plan = The plan
+paper-window = Pressure
+paper-window_bar = { $least } to { $most } bar
+paper-hold = Hold at least
+paper-work = Working time
+paper-work_note = from joining, at the planned temperatures
+paper-minutes = { $n } min
+paper-push_begun = Test push begun
+paper-mark_reached = Mark reached
+paper-packer_back = Packer back
+paper-joined = Parts joined
+paper-insertion = Insertion begun
+paper-at_the_mark = At the mark
+paper-target = Target pressure reached
+paper-released = Pressure released
+paper-retrieved = Packer back, all of it
+paper-clock = h:min
+paper-date = date
+paper-not_because = or: does not apply, because …
+paper-photos = Photos:
+paper-read_clock = Time
+paper-read_bar = Gauge, bar
+paper-read_pipe = Pipe, °C
+paper-read_water = Water, °C
+paper-read_upstream = Upstream, mm
+paper-read_who = Who
+paper-late = What is keyed in later keeps both times: when it happened and when it was entered. Keep this sheet, photograph it, and add the photo to the repair.
+planned-drawn = The middle of the defect lies { $at } from the centre of { $node }. Lengths to scale, heights are not.
+paper-way = The job on paper
+paper-way_note = for the day when no device works
