@@ -245,6 +245,12 @@ pub fn metres_whole(metres: f64) -> String {
     format!("{} {}", number(value(Of::Metres, metres * 1e6), 0), unit(Of::Metres))
 }
 
+/// Returns recorded millimetres in whole metres or feet, rounded up.
+pub fn metres_whole_up(millimetres: i64) -> String {
+    let metres = value(Of::Metres, millimetres as f64 * 1e3);
+    format!("{} {}", number(metres.ceil(), 0), unit(Of::Metres))
+}
+
 /// Returns `7.26 to 7.86 m`.
 pub fn metres_between(from: Length, to: Length) -> String {
     between(Of::Metres, from.as_um(), to.as_um(), Decimals::Just(2))
@@ -258,6 +264,11 @@ pub fn bar(pressure: Pressure) -> String {
 /// Returns `1.04`.
 pub fn bar_bare(pressure: Pressure) -> String {
     figure(Of::Bar, pressure.as_pa(), Decimals::Recorded(2), Cut::Nearest)
+}
+
+/// Returns the unit of [`bar_bare`].
+pub fn bar_unit() -> &'static str {
+    unit(Of::Bar)
 }
 
 /// Returns `0.96 bar`, rounded down to the hundredth.

@@ -174,7 +174,7 @@ fn fix(case: &Case, stamp: &Stamp) -> String {
     let Position::Fix { accuracy_mm, age_ms, source, .. } = &stamp.position else { return String::new() };
     // 68 of 100 lie inside; rounded up to the metre.
     let radius = accuracy_mm
-        .map_or_else(|| "accuracy not stated".into(), |mm| format!("± {} m (68 %)", -(-mm).div_euclid(1_000)));
+        .map_or_else(|| "accuracy not stated".into(), |mm| format!("± {} (68 %)", words::metres_whole_up(mm)));
     let source = match source {
         PositionSource::Receiver => "receiver",
         PositionSource::Browser => "browser",

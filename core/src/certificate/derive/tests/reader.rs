@@ -12,12 +12,12 @@ fn content() -> Content {
     mended().changed(|repair| repair.contract.reader = AMERICAN).content().unwrap()
 }
 
-/// 7.26 m / 0.3048 = 23.82 ft, 31.14 m = 102.17 ft (NIST SP 811, B.8); 1.21 bar / 0.06894757 = 17.5 psi.
+/// 7.257 m / 0.3048 = 23.81 ft, 31.143 m / 0.3048 = 102.18 ft (NIST SP 811, B.8).
 #[test]
 fn lengths_pressures_and_dates_follow_the_contract() {
     let content = content();
     let told: Vec<&str> = content.answers.iter().filter_map(|one| one.second.as_deref()).collect();
-    assert_eq!(told[2], "Patch centre 23.82 ft from MH 031 (upstream) = 102.17 ft from MH 032 (downstream)");
+    assert_eq!(told[2], "Patch centre 23.81 ft from MH 031 (upstream) = 102.18 ft from MH 032 (downstream)");
     assert_eq!(content.answers[4].first, "Ines Varga, foreman, Oct 14, 2026");
 }
 
