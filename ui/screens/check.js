@@ -11,10 +11,9 @@ import { icon } from "../parts/icon.js";
 import { mast } from "../parts/mast.js";
 import { page } from "../parts/page.js";
 import { section } from "../parts/section.js";
-import { say } from "../text/say.js";
+import { say, within } from "../text/say.js";
 import { keys } from "./check/keys.js";
 import { told } from "./check/told.js";
-import { lower } from "./today/row.js";
 
 export const title = (view) => (view.finding ? view.name : say("check.title"));
 
@@ -45,7 +44,7 @@ const [WIDE, NARROW, LETTER] = [1150, 320, 7.5];
 
 // A name that would run into the one before it is left out; one that would on a phone is left out there.
 function roomy(flags, entries) {
-  const named = flags.map(({ entry, stage }) => ({ entry, name: lower(say(`stage.${stage}`)) }));
+  const named = flags.map(({ entry, stage }) => ({ entry, name: within(say(`stage.${stage}`)) }));
   const wide = fitting(named, entries, WIDE);
   const narrow = fitting(wide, entries, NARROW);
   return wide.map((flag) => ({ ...flag, minor: !narrow.includes(flag) }));

@@ -1,0 +1,3 @@
+### Zahlen mit ihren Einheiten.
+
+quantity-between = { $from } bis { $to } { $unit }

@@ -1,0 +1,3 @@
+### Figures with their units.
+
+quantity-between = { $from } a { $to } { $unit }

@@ -1,0 +1,3 @@
+### Chiffres avec leurs unités.
+
+quantity-between = { $from } à { $to } { $unit }

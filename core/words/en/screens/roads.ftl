@@ -60,6 +60,3 @@ take-fresh =
    *[other] { $n } new entries
   }
 take-apart = It went on on { $n } devices. All of it is kept; the foreman chooses which counts.
-take-more = Take another file in
-take-refused = Not taken in
-take-refused_text = What was recorded here is as it was.

@@ -52,7 +52,12 @@ fn upper(plan: &Plan, highest: Pressure) -> Check {
         Margin::Unknown(format!("−{}, not counted", words::bar(less(highest, window.upper_pa))))
     };
     let formula = format!("min({names}). {}", sources.join("; "));
-    let result = row("Window, upper limit", formula, format!("{inputs} {}", words::bar_unit()), format!("max {}", words::bar(highest)));
+    let result = row(
+        "Window, upper limit",
+        formula,
+        format!("{inputs} {}", words::bar_unit()),
+        format!("max {}", words::bar(highest)),
+    );
     limited(result, format!("≤ {}", words::bar(window.upper_pa)), margin)
 }
 
