@@ -22,7 +22,7 @@ import { createReminders, runs } from "./reminders.js";
 import { route } from "./route.js";
 import { SCREENS } from "./screens.js";
 import { createStore } from "./store.js";
-import { language, LANGUAGES, nearest, say, speak } from "./text/say.js";
+import { nearest, say, speak } from "./text/say.js";
 import { listenForSteps } from "./touch/entry.js";
 import { listenForGhosts } from "./touch/ghost.js";
 import { listenForHolds } from "./touch/hold.js";
@@ -99,7 +99,7 @@ function show() {
   const ready = worded && (!asks || store.state.answer !== null);
   const shown = ready ? screen : SCREENS.opening.screen;
   const { answer, refusal, problems, error } = store.state;
-  const view = { ...answer, params, now: store.now(), light: light.now(), person: person(), units: unitsOf(), language: language(), languages: LANGUAGES, drafts: store.drafts(), refusal, problems, error, came, moving, chosen: chosen.now() };
+  const view = { ...answer, params, now: store.now(), light: light.now(), person: person(), units: unitsOf(), drafts: store.drafts(), refusal, problems, error, came, moving, chosen: chosen.now() };
   reminders.take(answer);
   if (answer) wake.keep(runs(answer));
   const { title, body } = drawnOf(shown, view);

@@ -7,7 +7,7 @@ import { mast } from "../parts/mast.js";
 import { note } from "../parts/note.js";
 import { page } from "../parts/page.js";
 import { way } from "../parts/way.js";
-import { say } from "../text/say.js";
+import { language, LANGUAGES, say } from "../text/say.js";
 import { key } from "./people/key.js";
 
 export const title = () => say("people.who");
@@ -21,7 +21,7 @@ export function render(view) {
       options: view.people.map(({ id, name, role, organisation }) => ({ value: id, strong: name, note: [say(`role.${role}`), organisation].filter(Boolean).join(", ") })),
     })}</div><div>${key(view)}${note({ lead: say("people.not_checked"), text: say("people.not_checked_text") })}
     ${view.person && choice({ legend: say("units.label"), name: "units", picked: view.units, options: ["si", "us"].map((one) => ({ value: one, strong: say(`units.${one}`), note: say(`units.${one}_note`) })) })}
-    ${choice({ legend: say("language.label"), name: "language", picked: view.language, options: Object.entries(view.languages).map(([value, strong]) => ({ value, strong })) })}
+    ${choice({ legend: say("language.label"), name: "language", picked: language(), options: Object.entries(LANGUAGES).map(([value, strong]) => ({ value, strong })) })}
     ${way({ label: say("people.new"), note: say("people.new_note"), href: "#/shelf/person/new" })}${way({ label: say("people.edit"), note: say("shelf.count", { n: view.people.length }), href: "#/shelf/person" })}</div></main>`,
     deck: deck({ act: act({ label: say(back === "#/" ? "done.today" : "people.back"), note: view.people.find(({ id }) => id === view.person)?.name ?? say("people.nobody"), href: back }) }),
   });

@@ -1,0 +1,37 @@
+### Die Arbeit auf Papier.
+
+paper-title = Die Arbeit auf Papier
+paper-where = { $from } bis { $to }, { $street }
+paper-what = Für den Tag, an dem kein Gerät geht: dieselben Fragen wie auf den Bildschirmen. Vor der Abfahrt drucken. Eine Regel, die einen Schritt sperrt, sperrt ihn auch auf Papier.
+paper-print = Drucken
+paper-print_note = A4 oder Letter, wie der Drucker eingestellt ist
+paper-plan = Der Plan
+paper-window = Druck
+paper-window_bar = { $least } bis { $most } bar
+paper-hold = Haltezeit mindestens
+paper-work = Verarbeitungszeit
+paper-work_note = ab Mischbeginn, bei den geplanten Temperaturen
+paper-minutes = { $n } min
+paper-push_begun = Probefahrt begonnen
+paper-mark_reached = Marke erreicht
+paper-packer_back = Packer zurück
+paper-joined = Mischbeginn
+paper-insertion = Einfahren begonnen
+paper-at_the_mark = An der Marke
+paper-target = Solldruck erreicht
+paper-released = Druck abgelassen
+paper-retrieved = Packer zurück, vollständig
+paper-clock = h:min
+paper-date = Datum
+paper-not_because = oder: entfällt, Grund: …
+paper-photos = Fotos:
+paper-read_clock = Zeit
+paper-read_bar = Überdruck, bar
+paper-read_pipe = Rohr, °C
+paper-read_water = Wasser, °C
+paper-read_upstream = Oberhalb, mm
+paper-read_who = Wer
+paper-late = Was später eingetippt wird, behält beide Zeiten: wann es geschah und wann es eingegeben wurde. Dieses Blatt aufbewahren, fotografieren und das Foto zur Reparatur legen.
+planned-drawn = Die Mitte des Schadens liegt bei { $at } ab Mitte { $node }. Längen maßstäblich, Höhen nicht.
+paper-way = Die Arbeit auf Papier
+paper-way_note = für den Tag, an dem kein Gerät geht

@@ -1,0 +1,37 @@
+### The job on paper.
+
+paper-title = El trabajo en papel
+paper-where = { $from } a { $to }, { $street }
+paper-what = Para el día en que no funcione ningún equipo: las mismas preguntas que en las pantallas. Imprímalo antes de salir. Una regla que bloquea un paso lo bloquea también en papel.
+paper-print = Imprimir
+paper-print_note = A4 o carta, según la impresora
+paper-plan = El plan
+paper-window = Presión
+paper-window_bar = { $least } a { $most } bar
+paper-hold = A presión, al menos
+paper-work = Tiempo de trabajo
+paper-work_note = desde juntar A y B, a las temperaturas del plan
+paper-minutes = { $n } min
+paper-push_begun = Empieza la prueba de paso
+paper-mark_reached = Marca alcanzada
+paper-packer_back = Packer recuperado
+paper-joined = A y B juntos
+paper-insertion = Empieza la inserción
+paper-at_the_mark = En la marca
+paper-target = Presión objetivo alcanzada
+paper-released = Desinflado
+paper-retrieved = Packer recuperado, entero
+paper-clock = h:min
+paper-date = fecha
+paper-not_because = o: no procede, porque …
+paper-photos = Fotos:
+paper-read_clock = Hora
+paper-read_bar = Manóm., bar
+paper-read_pipe = Tubería, °C
+paper-read_water = Agua, °C
+paper-read_upstream = Ag. arriba, mm
+paper-read_who = Quién
+paper-late = Lo que se pasa después guarda las dos horas: cuándo ocurrió y cuándo se anotó. Guarde esta hoja, fotografíela y añada la foto a la reparación.
+planned-drawn = El centro del defecto está a { $at } del centro de { $node }. Longitudes a escala; alturas, no.
+paper-way = El trabajo en papel
+paper-way_note = para el día en que no funcione ningún equipo

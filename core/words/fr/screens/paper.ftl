@@ -1,0 +1,37 @@
+### Le travail sur papier.
+
+paper-title = Le travail sur papier
+paper-where = { $from } à { $to }, { $street }
+paper-what = Pour le jour où aucun appareil ne marche : les mêmes questions qu’à l’écran. L’imprimer avant de partir. Une règle qui bloque un pas le bloque aussi sur papier.
+paper-print = Imprimer
+paper-print_note = A4 ou Letter, selon l’imprimante
+paper-plan = Le plan
+paper-window = Pression
+paper-window_bar = { $least } à { $most } bar
+paper-hold = Maintien, au moins
+paper-work = Temps d’emploi
+paper-work_note = dès la réunion de A et B, aux températures prévues
+paper-minutes = { $n } min
+paper-push_begun = Début du passage à blanc
+paper-mark_reached = Repère atteint
+paper-packer_back = Packer ressorti
+paper-joined = Composants réunis
+paper-insertion = Début d’introduction
+paper-at_the_mark = Au repère
+paper-target = Pression de consigne atteinte
+paper-released = Pression relâchée
+paper-retrieved = Packer ressorti, rien n’est resté
+paper-clock = h:min
+paper-date = date
+paper-not_because = ou : sans objet, car …
+paper-photos = Photos :
+paper-read_clock = Heure
+paper-read_bar = Manomètre, bar
+paper-read_pipe = Paroi, °C
+paper-read_water = Eau, °C
+paper-read_upstream = Amont, mm
+paper-read_who = Qui
+paper-late = Ce qui est saisi plus tard garde les deux heures : celle du fait et celle de la saisie. Garder cette feuille, la photographier, et ajouter la photo à la réparation.
+planned-drawn = Le milieu du défaut est à { $at } du centre de { $node }. Longueurs à l’échelle, hauteurs non.
+paper-way = Le travail sur papier
+paper-way_note = pour le jour où aucun appareil ne marche
