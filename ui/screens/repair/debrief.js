@@ -25,8 +25,8 @@ const STATES = [["not_yet", "open"], ["waits", "open"], ["no", "failed"], ["yes"
 
 function met({ mishap, struck, handled, rule }) {
   const [word, state] = STATES[!struck ? 0 : handled === null ? 1 : handled ? 3 : 2];
-  return { state, text: say(`mishap.${mishap}`), note: html`<b>${say(`debrief.${word}`)}.</b> ${say("debrief.right")} ${say(`mishap.${mishap}_right`)}<br>${say("debrief.rule")} ${say(`rule.${rule}`)}` };
+  return { state, text: say(`mishap.${mishap}`), note: html`<b>${say(`debrief.${word}`)}.</b> ${say("debrief.right")} ${say(`mishap.${mishap}_right`)}<br>${say("debrief.rule")} ${say(`rule.name.${rule}`)}` };
 }
 
-const wrong = (view, { attempt, rule, kind, says, way_out: out, at_ms: ms, waived }) => html`<li><b>${say(`rule.${rule}`)}</b> <span class="kind">${say(`kind.${kind}`)}</span><br>${says}${out && html`<br><span class="soft">${out}</span>`}
+const wrong = (view, { attempt, rule, kind, says, way_out: out, at_ms: ms, waived }) => html`<li><b>${say(`rule.name.${rule}`)}</b> <span class="kind">${say(`kind.${kind}`)}</span><br>${says}${out && html`<br><span class="soft">${out}</span>`}
   <br><small>${[say("debrief.attempt", { n: attempt }), ms !== null && at(view, ms), waived && say("debrief.waived", { reason: waived })].filter(Boolean).join(" · ")}</small></li>`;
