@@ -57,4 +57,4 @@ note-packer_out = Der Packer würde bei { $node } { $out } aus dem Rohr ragen. W
 note-containers = { $count } × { $kit }, bis auf den letzten Tropfen entleert: { $mass }.
 note-batches = { $count } Ansätze mit je { $mass }; die Verarbeitungszeit läuft ab dem ersten.
 note-clock_same_hour = { $name } reicht von { $hour } bis { $hour } Uhr: rundum oder eine Stelle?
-note-closure_ends = { $says } So ist es, wenn jetzt Mischbeginn wäre.
+note-closure_ends = { $says } Das gilt, wenn der Mischbeginn jetzt wäre.

@@ -1,6 +1,6 @@
-### Die Arbeit auf Papier.
+### Die Reparatur auf Papier.
 
-paper-title = Die Arbeit auf Papier
+paper-title = Die Reparatur auf Papier
 paper-where = { $from } bis { $to }, { $street }
 paper-what = Für den Tag, an dem kein Gerät geht: dieselben Fragen wie auf den Bildschirmen. Vor der Abfahrt drucken. Eine Regel, die einen Schritt sperrt, sperrt ihn auch auf Papier.
 paper-print = Drucken
@@ -33,5 +33,5 @@ paper-read_upstream = Oberhalb, mm
 paper-read_who = Wer
 paper-late = Was später eingetippt wird, behält beide Zeiten: wann es geschah und wann es eingegeben wurde. Dieses Blatt aufbewahren, fotografieren und das Foto zur Reparatur legen.
 planned-drawn = Die Mitte des Schadens liegt bei { $at } ab Mitte { $node }. Längen maßstäblich, Höhen nicht.
-paper-way = Die Arbeit auf Papier
+paper-way = Die Reparatur auf Papier
 paper-way_note = für den Tag, an dem kein Gerät geht

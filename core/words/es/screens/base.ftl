@@ -29,7 +29,7 @@ hold-of = de { $n } min
 hold-tape =
   { $counted } de { $needed } minutos contados{ $pending ->
     [0] {""}
-   *[other] , { $pending } más esperan la próxima lectura
+   *[other] , { $pending } más a la espera de la próxima lectura
   }
 cure-full = curado completo
 cure-from = desde
@@ -72,7 +72,7 @@ problem-pick = { $label } Elija, por favor.
 problem-below = { $label }: al menos { $min }.
 problem-above = { $label }: como mucho { $max }.
 refusal-title = Todavía no
-refusal-way_out = Salida:
+refusal-way_out = Qué hacer:
 banner-label = Antes de nada
 dialog-close = Cerrar
 unit-m = { $n } m
@@ -122,6 +122,6 @@ error-title = No ha salido bien
 error-kept = El registro está como estaba.
 waiting =
   { $n ->
-    [one] 1 aviso espera a ser registrado. Está guardado en este equipo.
-   *[other] { $n } avisos esperan a ser registrados. Están guardados en este equipo.
+    [one] 1 aviso por registrar. Está guardado en este equipo.
+   *[other] { $n } avisos por registrar. Están guardados en este equipo.
   }

@@ -82,9 +82,9 @@ review-go_note =
 review-doubtful = Este intento es dudoso.
 review-doubtful_text = El parche puede haberse separado de la pared. Mire las fotos de la vuelta completa antes de decidir.
 review-doubt = lo hace dudoso
-review-line = Línea de tiempo de { $n ->
-    [one] el intento
-   *[other] { $n } intentos
+review-line = Línea de tiempo { $n ->
+    [one] del intento
+   *[other] de { $n } intentos
   } con { $marks ->
     [one] 1 marca
    *[other] { $marks } marcas
@@ -92,7 +92,7 @@ review-line = Línea de tiempo de { $n ->
 review-caption = Desviaciones, correcciones, huecos e intentos
 review-mark = Marca
 review-what = Qué
-review-evidence = Prueba
+review-evidence = Evidencia
 review-decision = Decisión
 review-decision_on = Decisión sobre { $what }
 review-yes = Aceptar
@@ -167,6 +167,7 @@ signs-photos = Fotos
 signs-photos_n =
   { $n ->
     [0] ninguna
+    [one] { $n }, con su huella
    *[other] { $n }, cada una con su huella
   }
 signs-means = Quien firma ha leído { $n ->

@@ -256,7 +256,7 @@ fill-after_target = Presión objetivo a las { $at }. { $n ->
     [9] Quedan nueve cosas pendientes
     [10] Quedan diez cosas pendientes
    *[other] Quedan { $n } cosas pendientes
-  }; todo se marca como tardío.
+  }; lo que se anote ahora se marca como tardío.
 fill-before_target =
   { $n ->
     [0] Nada puede
@@ -365,7 +365,7 @@ stop-stopped_act = Trabajo parado
 stop-recorded = se registra en el acto
 stop-end = O termine este intento
 stop-end_mixed = El parche está perdido
-stop-end_dry = Abandonar antes de juntar A y B
+stop-end_dry = Abandonar sin juntar A y B
 stop-end_note = pregunta qué fue de él y qué queda en la tubería
 stop-back = Volver
 stop-back_to = Volver: { $stage }
