@@ -40,11 +40,17 @@ pub fn judge(repair: &Repair, accept: bool, around: &Around) -> Vec<Broken> {
 fn not_said(attempt: &Attempt) -> Vec<Broken> {
     let rests = attempt.rest().is_some();
     let read = !attempt.readings.is_empty();
-    [(rests, "Where the patch came to rest"), (read, "A reading of the hold")]
-        .into_iter()
-        .filter(|(said, _)| !said)
-        .map(|(_, what)| Broken::with(Rule::NotCertain, &[("what", t(what))]).about(what))
-        .collect()
+    [
+        (attempt.joined.is_some(), "When the parts were joined"),
+        (attempt.target.is_some(), "When target pressure was reached"),
+        (attempt.released.is_some(), "When the packer was let down"),
+        (rests, "Where the patch came to rest"),
+        (read, "A reading of the hold"),
+    ]
+    .into_iter()
+    .filter(|(said, _)| !said)
+    .map(|(_, what)| Broken::with(Rule::NotCertain, &[("what", t(what))]).about(what))
+    .collect()
 }
 
 /// Returns every departure and every never that the record of an attempt shows, waived or not, in the order of the

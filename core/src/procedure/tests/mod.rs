@@ -4,6 +4,7 @@ mod attempts;
 mod clocks;
 pub(crate) mod kit;
 mod matrix;
+mod nearly;
 mod random;
 mod resin;
 mod street;

@@ -42,6 +42,8 @@ fn step() -> impl Strategy<Value = Step> {
         2 => tell(Command::SecondGo { temperatures: temperatures(19.2, 13.1, 12.8) }),
         2 => tell(Command::Release),
         2 => any::<bool>().prop_map(|accept| Step::Tell(Box::new(Command::Judge { accept, reasons: vec!["seen".into()] }))),
+        1 => tell(Command::Sign { name: "Ines Varga".into(), statement: "Seen.".into(), strokes: vec![vec![(0, 0), (9, 9)]] }),
+        1 => tell(Command::CloseUnrepaired { reason: "The pipe is lined instead.".into() }),
         1 => tell(Command::NewAttempt { pipe_unharmed: true, packer_unharmed: true }),
         1 => tell(Command::EndAttempt { outcome: Outcome::Discarded, reasons: vec![], in_pipe: String::new() }),
         2 => prop::sample::select(departures).prop_map(|rule| Step::Tell(Box::new(Command::Waive {
@@ -95,6 +97,8 @@ fn shown_open(world: &World, command: &Command) -> Option<bool> {
         Command::Judge { accept, .. } => Ask::Judge { accept: *accept },
         Command::NewAttempt { .. } => Ask::NewAttempt,
         Command::SecondGo { temperatures } => Ask::SecondGo(temperatures),
+        Command::Sign { .. } => Ask::Sign,
+        Command::CloseUnrepaired { .. } => Ask::CloseUnrepaired,
         _ => return None,
     };
     let facts = world.facts();
