@@ -2,13 +2,13 @@
 //! chain can't see of itself is found by what lies outside the folder: records and printed heads.
 
 use std::fs;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 use std::process::{Command, Output};
 
 use mendline_core::door::App;
 use mendline_core::facts::{Moment, Sensed};
 use mendline_core::journal::{Hash, Journal, Sqlite, link};
-use mendline_tests::{copied, empty_folder, envelope, mendline, open_by_hand};
+use mendline_tests::{copied, empty_folder, envelope, mendline, open_by_hand, rehearsal};
 use rusqlite::{Connection, params};
 use serde_json::{Value, json};
 use tempfile::TempDir;
@@ -263,5 +263,64 @@ fn a_changed_record_shows_nothing_about_the_folder() {
     let output = office.audit(&[], true);
     let said = String::from_utf8_lossy(&output.stdout).into_owned();
     assert_eq!(output.status.code(), Some(1));
-    assert!(said.contains("itself is broken") && said.lines().count() == 1, "{said}");
+    assert!(said.contains("itself broken") && said.lines().count() == 1, "{said}");
+}
+
+/// The rehearsal with its repair cut off after so many entries, and what was handed out of it before.
+fn cut_rehearsal(entries: i64) -> (TempDir, PathBuf, PathBuf) {
+    let folder = empty_folder();
+    let data = folder.path().join("data");
+    copied(&rehearsal().join("data"), &data);
+    let bundle = folder.path().join("all.bundle");
+    let mut send = Command::new(mendline());
+    let sent = send.args(["bundle", "send", "--data"]).arg(&data).arg("--out").arg(&bundle).output().expect("it runs");
+    assert!(sent.status.success(), "{sent:?}");
+    let raw = Connection::open(data.join("journal.sqlite")).expect("the file opens");
+    let cut = "DROP TRIGGER journal_no_delete;
+        DELETE FROM journal WHERE seq > ?1 AND repair = (SELECT repair FROM journal WHERE seq = 100)";
+    let (guard, cut) = cut.split_once(';').expect("two statements");
+    raw.execute_batch(guard).expect("anybody may drop it");
+    assert_ne!(raw.execute(cut, [entries]).expect("it runs"), 0);
+    (folder, data, bundle)
+}
+
+fn audited(data: &Path, witness: &Path) -> (Option<i32>, String) {
+    let mut command = Command::new(mendline());
+    let output = command.args(["audit", "--data"]).arg(data).arg(witness).output().expect("it runs");
+    (output.status.code(), String::from_utf8_lossy(&output.stdout).into_owned())
+}
+
+#[test]
+fn certificates_and_bundles_are_witnesses_of_a_whole_folder() {
+    let whole = rehearsal().join("data");
+    assert_eq!(audited(&whole, &rehearsal().join("certificate.pdf")).0, Some(0));
+    let (_folder, _, bundle) = cut_rehearsal(120);
+    assert_eq!(audited(&whole, &bundle).0, Some(0));
+}
+
+#[test]
+fn a_tail_cut_off_is_found_by_the_certificate_and_by_the_bundle() {
+    let (_folder, data, bundle) = cut_rehearsal(120);
+    for witness in [rehearsal().join("certificate.pdf"), bundle] {
+        let (code, said) = audited(&data, &witness);
+        assert_eq!(code, Some(1), "{}: {said}", witness.display());
+        assert!(said.contains("entry 121 of device") && said.contains("not in this folder"), "{said}");
+        assert_eq!(said.lines().count(), 1, "{said}");
+    }
+}
+
+/// A witness that was changed itself accuses nobody.
+#[test]
+fn a_changed_certificate_or_bundle_shows_nothing_about_the_folder() {
+    let (folder, data, bundle) = cut_rehearsal(120);
+    for witness in [rehearsal().join("certificate.pdf"), bundle] {
+        let mut bytes = fs::read(&witness).expect("it was just made");
+        let place = bytes.len() / 2;
+        bytes[place] ^= 1;
+        let changed = folder.path().join("changed");
+        fs::write(&changed, &bytes).expect("it can be changed");
+        let (code, said) = audited(&data, &changed);
+        assert_eq!(code, Some(1), "{said}");
+        assert!(!said.contains("not in this folder"), "{said}");
+    }
 }

@@ -7,9 +7,9 @@ use clap::Args;
 use mendline_core::door::audit;
 use mendline_core::journal::Hash;
 
-/// Checks every chain of a data folder, and that it still holds the records and heads that lie outside it.
+/// Checks every chain of a data folder, and that it still holds what lies outside it: records, certificates, bundles.
 ///
-/// Exit code 0: nothing is wrong. 1: something is, and is named. 2: the folder or a record can't be read.
+/// Exit code 0: nothing is wrong. 1: something is, and is named. 2: the folder or a file can't be read.
 #[derive(Args)]
 pub struct AuditArgs {
     /// The folder that holds the repairs.
@@ -18,9 +18,9 @@ pub struct AuditArgs {
     /// A head of a chain, as a certificate prints it.
     #[arg(long, value_name = "HASH")]
     head: Vec<Hash>,
-    /// Record files that were handed out before.
-    #[arg(value_name = "RECORD")]
-    records: Vec<PathBuf>,
+    /// What was handed out before: records, certificates (PDF) and bundles.
+    #[arg(value_name = "FILE")]
+    witnesses: Vec<PathBuf>,
 }
 
 /// Prints what is wrong, a line each.
@@ -46,6 +46,6 @@ fn look(args: &AuditArgs) -> Result<Vec<String>, String> {
         let bytes = std::fs::read(path).map_err(|problem| format!("{}: {problem}", path.display()))?;
         Ok((path.display().to_string(), bytes))
     };
-    let records = args.records.iter().map(read).collect::<Result<Vec<_>, String>>()?;
-    audit(&args.data, &records, &args.head).map_err(|fault| fault.to_string())
+    let witnesses = args.witnesses.iter().map(read).collect::<Result<Vec<_>, String>>()?;
+    audit(&args.data, &witnesses, &args.head).map_err(|fault| fault.to_string())
 }
