@@ -376,8 +376,8 @@ fn whatever_is_tried_it_never_becomes_a_record() {
     assert_ne!(checked["ok"]["finding"], "valid", "{checked}");
     // The number of the certificate was taken by the device's clock, not by the rehearsal's.
     let journal = rusqlite::Connection::open(crew.folder.path().join("journal.sqlite")).unwrap();
-    let mut shelf = journal.prepare("SELECT body FROM journal WHERE repair = 'shelf'").unwrap();
-    let bodies: Vec<Vec<u8>> = shelf.query_map([], |row| row.get(0)).unwrap().map(Result::unwrap).collect();
+    let mut taken = journal.prepare("SELECT body FROM journal WHERE repair = 'numbers'").unwrap();
+    let bodies: Vec<Vec<u8>> = taken.query_map([], |row| row.get(0)).unwrap().map(Result::unwrap).collect();
     assert!(!bodies.is_empty());
     for body in bodies {
         let body: Value = serde_json::from_slice(&body).unwrap();

@@ -1,11 +1,12 @@
 //! What is kept of every repair, as files, sound or broken: read from the data folder without writing to it.
 
+use std::collections::BTreeSet;
 use std::path::Path;
 
 use super::history::History;
 use super::record;
 use super::repairs::file_name;
-use crate::journal::{Damage, Entry, Fault, Journal, SHELF, Sqlite, check, codec};
+use crate::journal::{Damage, Entry, Fault, Journal, NUMBERS, SHELF, Sqlite, check, codec};
 use crate::procedure::{Record, Repair, replay};
 
 /// The record of one repair as a file.
@@ -16,33 +17,40 @@ pub struct Exported {
     pub damage: Option<Damage>,
 }
 
-/// All that can be read of a folder.
-pub struct Export {
-    /// The shelf first, then the repairs by their ids.
-    pub files: Vec<Exported>,
-    /// Why not everything could be read, if the journal file itself is damaged.
-    pub unread: Option<Fault>,
+/// Hands out the records of a data folder one by one: the streams that are no repair's first, then the repairs by their
+/// ids. Also reads a journal that is damaged, that can't be written, or that a newer version wrote, as far as its entries
+/// can be reached. Returns why not everything could be read, if the journal file itself is damaged.
+///
+/// One record is held at a time; of a damaged journal all that is left.
+/// Errors: there is no journal, or not an entry of it can be read; what `take` says.
+pub fn export<Stop: From<Fault>>(
+    folder: &Path,
+    mut take: impl FnMut(Exported) -> Result<(), Stop>,
+) -> Result<Option<Fault>, Stop> {
+    let journal = Sqlite::open_as_stored(&folder.join("journal.sqlite"))?;
+    let mut out = BTreeSet::new();
+    let Ok(repairs) = journal.repairs() else { return reached(&journal, &out, take) };
+    for id in [SHELF, NUMBERS].map(str::to_owned).into_iter().chain(repairs) {
+        let Ok(entries) = journal.stored(&id) else { return reached(&journal, &out, take) };
+        if !entries.is_empty() {
+            take(file(&id, &entries)?)?;
+        }
+        out.insert(id);
+    }
+    Ok(None)
 }
 
-/// Returns the records of a data folder. Also reads a journal that is damaged, that can't be written, or that a newer
-/// version wrote, as far as its entries can be reached.
-///
-/// Errors: there is no journal, or not an entry of it can be read.
-pub fn export(folder: &Path) -> Result<Export, Fault> {
-    let journal = Sqlite::open_as_stored(&folder.join("journal.sqlite"))?;
-    let whole = journal.repairs().and_then(|repairs| {
-        let ids = std::iter::once(SHELF.to_owned()).chain(repairs);
-        ids.map(|id| Ok((journal.stored(&id)?, id))).collect::<Result<Vec<_>, Fault>>()
-    });
-    let (chains, unread) = match whole {
-        Ok(chains) => (chains, None),
-        Err(_) => {
-            let (entries, fault) = journal.reached();
-            (by_repair(entries), fault)
-        }
-    };
-    let files = chains.iter().filter(|(entries, _)| !entries.is_empty()).map(|(entries, id)| file(id, entries));
-    Ok(Export { files: files.collect::<Result<_, Fault>>()?, unread })
+/// Hands out what a walk through a damaged file still reaches, but for what is out already.
+fn reached<Stop: From<Fault>>(
+    journal: &Sqlite,
+    out: &BTreeSet<String>,
+    mut take: impl FnMut(Exported) -> Result<(), Stop>,
+) -> Result<Option<Fault>, Stop> {
+    let (entries, fault) = journal.reached();
+    for (entries, id) in by_repair(entries).into_iter().filter(|(_, id)| !out.contains(id)) {
+        take(file(&id, &entries)?)?;
+    }
+    Ok(fault)
 }
 
 /// Returns the entries of each repair, in the order in which they are stored.

@@ -1,10 +1,12 @@
 //! Taking in a record that another folder gave out: its entries as they are, checked before anything is written.
 
+use std::collections::HashSet;
+
 use super::history::History;
 use super::record::{RecordFile, entries_of};
 use super::response::{Answer, Problem};
 use super::{Visit, with_writing};
-use crate::journal::{self, Entry, Journal, SHELF, heads_of};
+use crate::journal::{self, Entry, Hash, Journal, heads_of, is_reserved};
 use crate::procedure::Repair;
 use crate::view;
 
@@ -34,8 +36,8 @@ impl Visit<'_> {
     /// Returns the repair as all entries tell it, those that are here and those that came.
     fn with_what_is_here(&self, id: &str, received: &[Entry]) -> Result<Repair, Problem> {
         let mut all = self.store.journal.entries(id)?;
-        let new: Vec<Entry> = received.iter().filter(|entry| !all.contains(entry)).cloned().collect();
-        all.extend(new);
+        let here: HashSet<Hash> = all.iter().map(|entry| entry.hash).collect();
+        all.extend(received.iter().filter(|entry| !here.contains(&entry.hash)).cloned());
         followed(&journal::in_order(&all)?, &self.facts.device)?
             .ok_or_else(|| Problem::error("not_opened", "The repair has not been opened."))
     }
@@ -47,7 +49,7 @@ fn followed(entries: &[Entry], device: &str) -> Result<Option<Repair>, Problem> 
 }
 
 fn says_the_same(file: &RecordFile, entries: &[Entry], repair: &Repair) -> bool {
-    file.repair != SHELF
+    !is_reserved(&file.repair)
         && file.repair == repair.id
         && file.number == repair.number
         && file.rehearsal == repair.rehearsal

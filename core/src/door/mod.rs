@@ -31,7 +31,7 @@ pub use branches::{BranchView, BranchesView, Step};
 pub use bundles::{BundlesView, MadeFile};
 pub use by_hand::{ByHand, LateralByHand, Looking};
 pub use checks::{ChecksView, Tried};
-pub use export::{Export, Exported, export};
+pub use export::{Exported, export};
 pub use intake::{Unsaid, line_and_defect};
 pub use paper::{SignedBy, Trust, Trusted, check_file};
 pub use request::{Envelope, Request};

@@ -46,7 +46,7 @@ impl Visit<'_> {
         self.with_practice_people();
         let practise = Command::Practise { mishaps, surprise, pace, real: self.real.clone() };
         let events = self.all_of(&[open, Command::AcceptPlan { plan: Box::new(plan) }, practise])?;
-        let repair = with_writing(self, |store, writing| store.record(writing, None, &id, events, vec![]))?;
+        let repair = with_writing(self, |store, writing| store.record(writing, None, &id, events, None))?;
         self.played = repair.practice.clone();
         self.shown(&repair)
     }

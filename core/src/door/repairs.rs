@@ -116,13 +116,13 @@ impl Visit<'_> {
             video_before: opening.video_before,
         };
         let events = decide(None, &command, &self.facts, &self.people)?;
-        let repair = with_writing(self, |store, writing| store.record(writing, None, &id, events, vec![]))?;
+        let repair = with_writing(self, |store, writing| store.record(writing, None, &id, events, None))?;
         self.shown(&repair)
     }
 
     pub(super) fn next_number(&self, rehearsal: bool) -> Result<String, Problem> {
         let prefix = if rehearsal { "RH" } else { "R" };
-        Ok(format!("{prefix}-{:02}", self.store.journal.repairs()?.len() + 1))
+        Ok(format!("{prefix}-{:02}", self.store.journal.count()? + 1))
     }
 
     pub(super) fn plan(&mut self, id: &str, choice: Option<PlanChoice>) -> Result<Answer, Problem> {
@@ -181,10 +181,10 @@ impl Visit<'_> {
     }
 
     pub(super) fn tell_any(&mut self, id: &str, command: &Command) -> Result<Answer, Problem> {
-        self.tell_with(id, command, vec![])
+        self.tell_with(id, command, None)
     }
 
-    fn tell_with(&mut self, id: &str, command: &Command, shelf: Vec<ShelfEvent>) -> Result<Answer, Problem> {
+    fn tell_with(&mut self, id: &str, command: &Command, number: Option<ShelfEvent>) -> Result<Answer, Problem> {
         let repair = self.store.repair(id)?;
         let events = match decide(Some(&repair), command, &self.facts, &self.people) {
             Ok(events) => events,
@@ -194,7 +194,7 @@ impl Visit<'_> {
             }
         };
         let after =
-            with_writing(self, |store, writing: &Writing| store.record(writing, Some(repair), id, events, shelf))?;
+            with_writing(self, |store, writing: &Writing| store.record(writing, Some(repair), id, events, number))?;
         self.shown(&after)
     }
 
@@ -262,14 +262,14 @@ impl Visit<'_> {
         }
         let number = self.certificate_number(repair.rehearsal)?;
         let taken = ShelfEvent::NumberTaken { number: number.clone(), repair: id.to_owned() };
-        self.tell_with(id, &Command::Issue { number }, vec![taken])
+        self.tell_with(id, &Command::Issue { number }, Some(taken))
     }
 
     /// Returns the next number of this device: three characters that name it, and a counter that never goes back.
     fn certificate_number(&mut self, rehearsal: bool) -> Result<String, Problem> {
         let prefix = device_prefix(&self.facts.device);
         let start = if rehearsal { format!("REHEARSAL {prefix}-R") } else { format!("{prefix}-") };
-        let count = self.store.shelf()?.numbers.iter().filter(|number| number.starts_with(&start)).count();
+        let count = self.store.numbers()?.iter().filter(|number| number.starts_with(&start)).count();
         Ok(if rehearsal { format!("{start}{:03}", count + 1) } else { format!("{start}{:04}", count + 1) })
     }
 

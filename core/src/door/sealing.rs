@@ -62,7 +62,7 @@ impl Visit<'_> {
                 file: keep(&self.store.folder, &pdf)?,
             });
         }
-        let after = with_writing(self, |store, writing| store.record(writing, Some(repair), id, events, vec![]))?;
+        let after = with_writing(self, |store, writing| store.record(writing, Some(repair), id, events, None))?;
         self.shown(&after)
     }
 

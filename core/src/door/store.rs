@@ -6,7 +6,7 @@ use std::path::{Path, PathBuf};
 use super::history::History;
 use super::response::Problem;
 use crate::facts::Facts;
-use crate::journal::{Appended, Draft, Entry, Fault, Hash, Journal, SHELF, Sqlite, Write, codec};
+use crate::journal::{Appended, Draft, Entry, Fault, Hash, Journal, NUMBERS, SHELF, Sqlite, Write, codec, is_reserved};
 use crate::procedure::apply::apply_record;
 use crate::procedure::{Event, Record, Repair};
 use crate::register::{Register, Row};
@@ -20,8 +20,12 @@ pub struct Store {
     /// Whose own head a repair is told by, where several devices went on with it.
     pub(super) device: String,
     shelf: Option<(Vec<Hash>, ShelfState)>,
+    numbers: Option<(Vec<Hash>, Vec<String>)>,
     repairs: HashMap<String, (Vec<Hash>, Repair)>,
 }
+
+/// More repairs are not remembered: what a day's work touches, however many there are in the folder.
+const MOST_REMEMBERED: usize = 64;
 
 /// What a request is to write, beside the entries themselves.
 pub struct Writing<'a> {
@@ -39,8 +43,8 @@ impl Store {
     pub fn open(folder: &Path) -> Result<Self, Fault> {
         std::fs::create_dir_all(folder).map_err(|problem| Fault::Io { what: problem.to_string() })?;
         let journal = Sqlite::open(&folder.join("journal.sqlite"))?;
-        let mut store =
-            Self { folder: folder.to_owned(), journal, device: String::new(), shelf: None, repairs: HashMap::new() };
+        let (device, repairs) = (String::new(), HashMap::new());
+        let mut store = Self { folder: folder.to_owned(), journal, device, shelf: None, numbers: None, repairs };
         match store.list_all() {
             // What can still be read of it is shown and exported.
             Err(fault @ Fault::Corrupt { .. }) => store.journal.close_to_writing(fault),
@@ -91,7 +95,7 @@ impl Store {
     /// Errors: `unknown_repair`, or the journal's faults.
     pub fn repair(&mut self, id: &str) -> Result<Repair, Problem> {
         let unknown = || Problem::error("unknown_repair", "There is no such repair in this folder.");
-        if id == SHELF {
+        if is_reserved(id) {
             return Err(unknown());
         }
         let heads = self.journal.heads(id)?;
@@ -101,15 +105,35 @@ impl Store {
             return Ok(repair.clone());
         }
         let repair = self.replayed(id)?.ok_or_else(unknown)?;
-        self.repairs.insert(id.to_owned(), (heads, repair.clone()));
+        self.remember(id, heads, &repair);
         Ok(repair)
+    }
+
+    fn remember(&mut self, id: &str, heads: Vec<Hash>, repair: &Repair) {
+        if self.repairs.len() >= MOST_REMEMBERED {
+            self.repairs.clear();
+        }
+        self.repairs.insert(id.to_owned(), (heads, repair.clone()));
+    }
+
+    /// Returns the certificate numbers that were taken, in their order; those of the shelf first, where older versions
+    /// kept them.
+    pub fn numbers(&mut self) -> Result<Vec<String>, Fault> {
+        let heads = self.journal.heads(NUMBERS)?;
+        if self.numbers.as_ref().is_none_or(|(seen, _)| *seen != heads) {
+            let entries = self.journal.entries(NUMBERS)?;
+            let records = entries.iter().map(codec::decode).collect::<Result<Vec<ShelfRecord>, _>>()?;
+            self.numbers = Some((heads, ShelfState::replay(&records).numbers));
+        }
+        let fresh = self.numbers.iter().flat_map(|(_, numbers)| numbers).cloned().collect::<Vec<_>>();
+        Ok([self.shelf()?.numbers.clone(), fresh].concat())
     }
 
     fn replayed(&self, id: &str) -> Result<Option<Repair>, Fault> {
         Ok(History::read(self.journal.entries(id)?)?.seen_by(&self.device))
     }
 
-    /// Records events of a repair, its row of the register, and events of the shelf, in one transaction.
+    /// Records events of a repair, its row of the register, and the certificate number that it takes, in one transaction.
     ///
     /// `before` is the repair that the events were decided on, `None` if they open it. Where several devices went on, the
     /// entry follows this device's own head and leaves the others as they are, unless the foreman chose. Returns the
@@ -120,7 +144,7 @@ impl Store {
         before: Option<Repair>,
         id: &str,
         events: Vec<Event>,
-        shelf_events: Vec<ShelfEvent>,
+        number: Option<ShelfEvent>,
     ) -> Result<Repair, Problem> {
         let chooses = events.iter().any(|event| matches!(event, Event::BranchChosen { .. }));
         let apart = before.as_ref().is_some_and(|repair| !repair.branches.is_empty());
@@ -131,11 +155,17 @@ impl Store {
             .ok_or_else(|| Problem::error("not_opened", "The repair has not been opened."))?;
         let heads = self.repairs.get(id).map_or_else(Vec::new, |(heads, _)| heads.clone());
         let mut drafts = vec![Draft { branch, ..draft(id, heads, writing.facts, codec::encode(&record)?) }];
-        if !shelf_events.is_empty() {
-            drafts.push(self.shelf_draft(writing.real, shelf_events)?);
+        if let Some(taken) = number {
+            let heads = self.numbers.as_ref().map_or_else(Vec::new, |(heads, _)| heads.clone());
+            let record = ShelfRecord { facts: writing.real.clone(), events: vec![taken] };
+            drafts.push(draft(NUMBERS, heads, writing.real, codec::encode(&record)?));
         }
         match self.write(writing, drafts, vec![view::row(&after)], id)? {
-            Appended::Written(_) if !apart => Ok(after),
+            Appended::Written(entries) if !apart => {
+                let heads = entries.iter().filter(|entry| entry.repair == id).map(|entry| entry.hash).collect();
+                self.remember(id, heads, &after);
+                Ok(after)
+            }
             // Which entries count is told by all heads.
             // Or another program sent the same request first; what it wrote stands.
             Appended::Written(_) | Appended::Repeated(_) => self.repair(id),
@@ -186,17 +216,19 @@ impl Store {
 
     /// Makes the register anew from the journal. Returns how many repairs it lists.
     pub fn rebuild(&mut self) -> Result<usize, Fault> {
-        let mut rows = vec![];
-        for id in self.journal.repairs()? {
-            // A repair whose chain is broken stays in the journal as it is, and in the lists, so that nobody misses it.
-            rows.push(match self.replayed(&id) {
-                Ok(Some(repair)) => view::row(&repair),
-                Ok(None) | Err(Fault::Damaged(_) | Fault::Newer { .. }) => view::damaged_row(&id),
-                Err(other) => return Err(other),
-            });
-        }
-        self.journal.replace_all(&rows)?;
-        Ok(rows.len())
+        let repairs = self.journal.repairs()?;
+        let device = self.device.clone();
+        self.journal.list_anew(&repairs, |id, entries| row(id, entries, &device))?;
+        Ok(repairs.len())
+    }
+}
+
+/// A repair whose chain is broken stays in the journal as it is, and in the lists, so that nobody misses it.
+fn row(id: &str, entries: Result<Vec<Entry>, Fault>, device: &str) -> Result<Row, Fault> {
+    match entries.and_then(History::read).map(|history| history.seen_by(device)) {
+        Ok(Some(repair)) => Ok(view::row(&repair)),
+        Ok(None) | Err(Fault::Damaged(_) | Fault::Newer { .. }) => Ok(view::damaged_row(id)),
+        Err(other) => Err(other),
     }
 }
 

@@ -10,7 +10,7 @@ use super::history::History;
 use super::store::Store;
 use crate::bundle::{FORM, Head, Item, Reader, Refused, Writer};
 use crate::facts::{Facts, Sensed};
-use crate::journal::{Entry, Fault, Hash, Journal, Memory, SHELF, Write, codec};
+use crate::journal::{Entry, Fault, Hash, Journal, Memory, Write, codec, is_reserved};
 use crate::photos;
 use crate::procedure::{Event, Record, Repair};
 use crate::register::Row;
@@ -111,7 +111,7 @@ impl Store {
         let (mut sent, mut photos) = (Sent::default(), BTreeSet::new());
         for repair in &repairs {
             let entries = journal.entries(repair)?;
-            if entries.is_empty() || repair == SHELF {
+            if entries.is_empty() || is_reserved(repair) {
                 return Err(Fault::Io { what: format!("there is no repair {repair} in this folder") });
             }
             for entry in &entries {
@@ -215,7 +215,7 @@ fn look_through(input: impl Read) -> Result<Looked, Refused> {
 
 fn read(entry: &Entry) -> Result<Record, Refused> {
     // The shelf belongs to its folder; a bundle never reaches it.
-    if entry.repair == SHELF || entry.repair.is_empty() || entry.repair.len() > 200 || entry.device.len() > 200 {
+    if is_reserved(&entry.repair) || entry.repair.is_empty() || entry.repair.len() > 200 || entry.device.len() > 200 {
         return Err(refused("It carries entries that belong to no repair."));
     }
     codec::decode(entry).map_err(unsound)

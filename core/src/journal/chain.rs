@@ -4,46 +4,20 @@ use std::collections::{BTreeMap, BTreeSet, HashMap};
 
 use super::{Damage, Draft, Entry, Fault, Flaw, Hash, link};
 
-/// A chain in which every entry has been checked.
+/// Where a checked chain ends: all that the next entry depends on.
 #[derive(Clone, Debug, Default)]
-pub(super) struct Chain {
-    entries: Vec<Entry>,
-    places: HashMap<Hash, usize>,
+pub(super) struct Tips {
     lasts: HashMap<String, (u64, Hash)>,
     heads: BTreeSet<Hash>,
 }
 
-impl Chain {
-    /// Returns the chain of entries in stored order, in which each comes after those that it follows.
-    ///
-    /// Errors: the first entry that does not fit.
-    pub fn check(stored: impl IntoIterator<Item = Entry>) -> Result<Self, Damage> {
-        let mut chain = Self::default();
-        for entry in stored {
-            chain.take(entry)?;
-        }
-        Ok(chain)
-    }
-
+impl Tips {
     /// Returns the hashes that no entry follows, sorted: none for an empty chain, several on a branch.
     pub fn heads(&self) -> Vec<Hash> {
         self.heads.iter().copied().collect()
     }
 
-    pub fn has(&self, entry: &Entry) -> bool {
-        self.places.get(&entry.hash).is_some_and(|place| self.entries[*place] == *entry)
-    }
-
-    /// Adds an entry that was written elsewhere or before.
-    pub fn take(&mut self, entry: Entry) -> Result<(), Damage> {
-        if let Some(flaw) = self.flaw(&entry) {
-            return Err(Damage { repair: entry.repair, device: entry.device, seq: entry.seq, flaw });
-        }
-        self.push(entry);
-        Ok(())
-    }
-
-    /// Returns the entry that a draft becomes, and adds it: it follows `after` and the device's own last entry.
+    /// Returns the entry that a draft becomes, and takes it in: it follows `after` and the device's own last entry.
     pub fn write(&mut self, draft: &Draft, after: &[Hash]) -> Entry {
         let last = self.lasts.get(&draft.device);
         let seq = last.map_or(1, |(seq, _)| seq + 1);
@@ -52,7 +26,7 @@ impl Chain {
         let hash = link(&draft.repair, &draft.device, seq, &prev, &draft.body);
         let (repair, device, body) = (draft.repair.clone(), draft.device.clone(), draft.body.clone());
         let entry = Entry { repair, device, seq, prev, body, hash };
-        self.push(entry.clone());
+        self.take(&entry);
         entry
     }
 
@@ -68,12 +42,54 @@ impl Chain {
         }
     }
 
-    fn push(&mut self, entry: Entry) {
+    fn take(&mut self, entry: &Entry) {
         for prev in &entry.prev {
             self.heads.remove(prev);
         }
         self.heads.insert(entry.hash);
         self.lasts.insert(entry.device.clone(), (entry.seq, entry.hash));
+    }
+}
+
+/// A chain in which every entry has been checked.
+#[derive(Clone, Debug, Default)]
+pub(super) struct Chain {
+    entries: Vec<Entry>,
+    places: HashMap<Hash, usize>,
+    tips: Tips,
+}
+
+impl Chain {
+    /// Returns the chain of entries in stored order, in which each comes after those that it follows.
+    ///
+    /// Errors: the first entry that does not fit.
+    pub fn check(stored: impl IntoIterator<Item = Entry>) -> Result<Self, Damage> {
+        let mut chain = Self::default();
+        for entry in stored {
+            chain.take(entry)?;
+        }
+        Ok(chain)
+    }
+
+    pub fn into_tips(self) -> Tips {
+        self.tips
+    }
+
+    pub fn has(&self, entry: &Entry) -> bool {
+        self.places.get(&entry.hash).is_some_and(|place| self.entries[*place] == *entry)
+    }
+
+    /// Adds an entry that was written elsewhere or before.
+    pub fn take(&mut self, entry: Entry) -> Result<(), Damage> {
+        if let Some(flaw) = self.flaw(&entry) {
+            return Err(Damage { repair: entry.repair, device: entry.device, seq: entry.seq, flaw });
+        }
+        self.push(entry);
+        Ok(())
+    }
+
+    fn push(&mut self, entry: Entry) {
+        self.tips.take(&entry);
         self.places.insert(entry.hash, self.entries.len());
         self.entries.push(entry);
     }
@@ -85,7 +101,7 @@ impl Chain {
         if !entry.prev.is_sorted_by(|a, b| a < b) {
             return Some(Flaw::Unsorted);
         }
-        let last = self.lasts.get(&entry.device);
+        let last = self.tips.lasts.get(&entry.device);
         let expected = last.map_or(1, |(seq, _)| seq + 1);
         if entry.seq < expected {
             return Some(Flaw::Twin);

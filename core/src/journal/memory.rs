@@ -3,7 +3,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use super::plan::plan;
-use super::{Appended, Entry, Fault, Hash, Journal, SHELF, Write};
+use super::{Appended, Entry, Fault, Hash, Journal, Write, is_reserved};
 use crate::register::Row;
 
 /// Entries, requests and register rows that end with the process.
@@ -27,7 +27,7 @@ impl Journal for Memory {
     }
 
     fn repairs(&self) -> Result<Vec<String>, Fault> {
-        let repairs = self.entries.iter().map(|entry| entry.repair.clone()).filter(|repair| repair != SHELF);
+        let repairs = self.entries.iter().map(|entry| entry.repair.clone()).filter(|repair| !is_reserved(repair));
         Ok(repairs.collect::<BTreeSet<_>>().into_iter().collect())
     }
 
@@ -41,7 +41,7 @@ impl Journal for Memory {
             let reused = || Fault::RequestReused { request: write.request.to_owned() };
             return same.then(|| Appended::Repeated(answer.clone())).ok_or_else(reused);
         }
-        let fresh = plan(write, |repair| self.stored(repair))?;
+        let fresh = plan(write, |repair| self.stored(repair), |_| None)?.fresh;
         self.entries.extend(fresh.iter().cloned());
         self.requests.insert(write.request.to_owned(), (write.request_hash, write.answer.clone()));
         self.rows.extend(write.rows.iter().map(|row| (row.repair.clone(), row.tidy())));

@@ -7,12 +7,14 @@
 mod chain;
 pub mod codec;
 mod fault;
+mod known;
 mod link;
 mod memory;
 mod plan;
 mod reading;
 pub(crate) mod schema;
-mod sqlite;
+pub(crate) mod sqlite;
+mod sweep;
 
 use serde::{Deserialize, Serialize};
 
@@ -25,6 +27,14 @@ pub use sqlite::Sqlite;
 
 /// The stream that holds what belongs to no single repair: contract, data sheets, people, inspections.
 pub const SHELF: &str = "shelf";
+
+/// The stream that holds the certificate numbers that were taken: apart from the shelf, which every request reads.
+pub const NUMBERS: &str = "numbers";
+
+/// Says whether a stream is no repair's.
+pub fn is_reserved(stream: &str) -> bool {
+    [SHELF, NUMBERS].contains(&stream)
+}
 
 /// An entry as it is stored.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -83,7 +93,7 @@ pub trait Journal {
     /// exporting a broken chain. Empty for an unknown repair.
     fn stored(&self, repair: &str) -> Result<Vec<Entry>, Fault>;
 
-    /// Returns the ids of all repairs, sorted, without the shelf.
+    /// Returns the ids of all repairs, sorted, without the streams that are no repair's.
     fn repairs(&self) -> Result<Vec<String>, Fault>;
 
     /// Returns the hash and the answer of a request that was written, or `None` for a new one.
@@ -110,7 +120,7 @@ pub trait Journal {
     /// Errors: `Damaged`, naming the first bad entry.
     fn heads(&self, repair: &str) -> Result<Vec<Hash>, Fault> {
         let chain = Chain::check(self.stored(repair)?).map_err(Fault::Damaged)?;
-        Ok(chain.heads())
+        Ok(chain.into_tips().heads())
     }
 
     /// Checks the chain of one repair. Errors: `Damaged`, naming the first bad entry.
@@ -128,7 +138,7 @@ pub trait Journal {
 
 fn broken_chains(journal: &(impl Journal + ?Sized)) -> Result<Vec<Damage>, Fault> {
     let mut damages = Vec::new();
-    for repair in std::iter::once(SHELF.to_owned()).chain(journal.repairs()?) {
+    for repair in [SHELF, NUMBERS].map(str::to_owned).into_iter().chain(journal.repairs()?) {
         damages.extend(Chain::check(journal.stored(&repair)?).err());
     }
     Ok(damages)

@@ -69,4 +69,4 @@ fn has_register(connection: &Connection) -> Result<bool, Fault> {
 }
 
 /// In the order in which they can be dropped.
-const REGISTER_TABLES: [&str; 3] = ["register_search", "register_lot", "register_repair"];
+const REGISTER_TABLES: [&str; 4] = ["register_search", "register_lot", "register_repair", "register_upto"];

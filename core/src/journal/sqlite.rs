@@ -1,13 +1,19 @@
 //! The journal in one SQLite file, shared by every program that opens the same data folder.
 
+use std::cell::RefCell;
+use std::collections::HashSet;
 use std::path::Path;
 use std::time::Duration;
 
 use rusqlite::config::DbConfig;
 use rusqlite::{Connection, ErrorCode, OpenFlags, OptionalExtension, Row, TransactionBehavior, params};
 
-use super::plan::plan;
-use super::{Appended, Damage, Entry, Fault, Flaw, Hash, Journal, SHELF, Write, broken_chains, reading, schema};
+use super::chain::Chain;
+use super::known::Known;
+use super::plan::{Plan, plan};
+use super::{
+    Appended, Damage, Entry, Fault, Flaw, Hash, Journal, NUMBERS, SHELF, Write, is_reserved, reading, schema, sweep,
+};
 use crate::register::store;
 
 /// How long a write waits for another program's write.
@@ -16,12 +22,17 @@ const PATIENCE: Duration = Duration::from_secs(5);
 /// How long to wait before the file is tried again where SQLite does not wait itself.
 const PAUSE: Duration = Duration::from_millis(20);
 
+/// How many pages the log holds before it is written back into the file, by the request that comes next. Every request
+/// adds about ten, so that fewer than one in a hundred waits for that.
+const LOG_PAGES: i64 = 4_000;
+
 /// A journal file. Several may be open on the same file: one writes at a time, all read.
 #[derive(Debug)]
 pub struct Sqlite {
     connection: Connection,
     /// Why nothing more is written, if so.
     closed: Option<Fault>,
+    known: RefCell<Known>,
 }
 
 /// Which forms of the file are taken.
@@ -84,7 +95,7 @@ impl Sqlite {
         } else if form != schema::KNOWN && forms == Forms::Known {
             return Err(Fault::ReadOnly);
         }
-        Ok(Self { connection, closed: only_read.then_some(Fault::ReadOnly) })
+        Ok(Self { connection, closed: only_read.then_some(Fault::ReadOnly), known: RefCell::default() })
     }
 
     /// Errors: why nothing is written to this file.
@@ -101,6 +112,20 @@ impl Sqlite {
     pub fn has(&self, hash: Hash) -> Result<bool, Fault> {
         let sql = "SELECT 1 FROM journal WHERE hash = ?1";
         Ok(self.connection.prepare_cached(sql)?.exists([hash.as_bytes()])?)
+    }
+
+    /// Returns the first bad entry of every broken chain, the shelf's first; empty if all are sound. The file's own
+    /// structure is not checked.
+    ///
+    /// Errors: the entries can't be read to their end.
+    pub fn verify_chains(&self) -> Result<Vec<Damage>, Fault> {
+        let odd = sweep::not_plain(&self.connection)?;
+        let shelf = odd.get(SHELF).into_iter();
+        let mut damages = Vec::new();
+        for repair in shelf.chain(odd.iter().filter(|repair| *repair != SHELF)) {
+            damages.extend(Chain::check(self.stored(repair)?).err());
+        }
+        Ok(damages)
     }
 
     pub(crate) fn connection(&self) -> &Connection {
@@ -128,6 +153,7 @@ fn write_ahead(connection: &Connection) -> Result<(), Fault> {
 fn prepare(connection: &Connection) -> Result<(), Fault> {
     connection.pragma_update(None, "synchronous", "FULL")?;
     connection.pragma_update(None, "fullfsync", "ON")?;
+    connection.pragma_update(None, "wal_autocheckpoint", LOG_PAGES)?;
     connection.pragma_update(None, "temp_store", "MEMORY")?;
     connection.pragma_update(None, "foreign_keys", "ON")?;
     connection.pragma_update(None, "cell_size_check", "ON")?;
@@ -142,9 +168,9 @@ impl Journal for Sqlite {
     }
 
     fn repairs(&self) -> Result<Vec<String>, Fault> {
-        let sql = "SELECT DISTINCT repair FROM journal WHERE repair <> ?1 ORDER BY repair";
-        let mut statement = self.connection.prepare_cached(sql)?;
-        let repairs = statement.query_map([SHELF], |row| row.get(0))?;
+        let sql = format!("{EACH_REPAIR} SELECT repair FROM each WHERE repair NOT IN (?1, ?2)");
+        let mut statement = self.connection.prepare_cached(&sql)?;
+        let repairs = statement.query_map([SHELF, NUMBERS], |row| row.get(0))?;
         Ok(repairs.collect::<Result<_, _>>()?)
     }
 
@@ -155,28 +181,73 @@ impl Journal for Sqlite {
     fn append(&mut self, write: &Write) -> Result<Appended, Fault> {
         self.writable()?;
         let transaction = self.connection.transaction_with_behavior(TransactionBehavior::Immediate)?;
+        let version = version(&transaction)?;
         if let Some((hash, answer)) = answered(&transaction, write.request)? {
             let same = hash == write.request_hash;
             let reused = || Fault::RequestReused { request: write.request.to_owned() };
             return same.then_some(Appended::Repeated(answer)).ok_or_else(reused);
         }
-        let fresh = plan(write, |repair| stored(&transaction, repair))?;
+        let known = self.known.borrow();
+        let planned = plan(write, |repair| stored(&transaction, repair), |repair| known.tips(version, repair));
+        drop(known);
+        let Plan { fresh, tips } = planned?;
+        let before = last_entry(&transaction)?;
         fresh.iter().try_for_each(|entry| insert(&transaction, entry))?;
+        if lists_all(write, &fresh) {
+            store::listed(&transaction, before, last_entry(&transaction)?)?;
+        }
         write.rows.iter().try_for_each(|row| store::put(&transaction, row))?;
         transaction
             .prepare_cached("INSERT INTO request (request, hash, answer) VALUES (?1, ?2, ?3)")?
             .execute(params![write.request, write.request_hash.as_bytes(), write.answer])?;
         transaction.commit()?;
+        let mut known = self.known.borrow_mut();
+        tips.into_iter().for_each(|(repair, tips)| known.learn(version, &repair, tips));
         Ok(Appended::Written(fresh))
     }
 
+    /// A chain that was checked is not read again until another connection writes to the file.
+    fn heads(&self, repair: &str) -> Result<Vec<Hash>, Fault> {
+        let version = version(&self.connection)?;
+        if let Some(tips) = self.known.borrow().tips(version, repair) {
+            return Ok(tips.heads());
+        }
+        let tips = Chain::check(self.stored(repair)?).map_err(Fault::Damaged)?.into_tips();
+        let heads = tips.heads();
+        self.known.borrow_mut().learn(version, repair, tips);
+        Ok(heads)
+    }
+
     fn verify_all(&self) -> Result<Vec<Damage>, Fault> {
-        let damages = broken_chains(self)?;
+        let damages = self.verify_chains()?;
         if damages.is_empty() {
             check_file(&self.connection)?;
         }
         Ok(damages)
     }
+}
+
+/// Names each repair once, by one look into the index for each, however many entries it has.
+pub(crate) const EACH_REPAIR: &str = "WITH RECURSIVE each(repair) AS (SELECT min(repair) FROM journal UNION ALL
+    SELECT (SELECT min(repair) FROM journal WHERE repair > each.repair) FROM each WHERE each.repair IS NOT NULL)";
+
+/// Returns a number that changes when another connection has written to the file.
+///
+/// Source: <https://www.sqlite.org/pragma.html#pragma_data_version>.
+fn version(connection: &Connection) -> Result<i64, Fault> {
+    Ok(connection.prepare_cached("PRAGMA data_version")?.query_row([], |row| row.get(0))?)
+}
+
+/// Returns the number of the last entry, 0 if there is none.
+pub(crate) fn last_entry(connection: &Connection) -> Result<i64, Fault> {
+    let sql = "SELECT coalesce(max(id), 0) FROM journal";
+    Ok(connection.prepare_cached(sql)?.query_row([], |row| row.get(0))?)
+}
+
+/// Says whether every repair that is written to gets its row.
+fn lists_all(write: &Write, fresh: &[Entry]) -> bool {
+    let listed: HashSet<&str> = write.rows.iter().map(|row| row.repair.as_str()).collect();
+    fresh.iter().all(|entry| is_reserved(&entry.repair) || listed.contains(entry.repair.as_str()))
 }
 
 /// Checks the pages and indexes of the journal's own tables: an index that has lost a row hides the end of a chain.
@@ -215,6 +286,12 @@ fn stored(connection: &Connection, repair: &str) -> Result<Vec<Entry>, Fault> {
         entries.push(entry(repair.to_owned(), row)?);
     }
     Ok(entries)
+}
+
+/// Returns the checked entries of a repair in causal order.
+pub(crate) fn checked(connection: &Connection, repair: &str) -> Result<Vec<Entry>, Fault> {
+    let chain = Chain::check(stored(connection, repair)?).map_err(Fault::Damaged)?;
+    Ok(chain.into_causal_order())
 }
 
 /// Reads device, number, links, body and hash from the first five columns.

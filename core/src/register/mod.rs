@@ -53,6 +53,9 @@ pub struct After {
 
 /// Reads the rows. Lists come with the latest change first; rows changed in the same millisecond by descending id.
 pub trait Register {
+    /// Returns how many repairs are listed.
+    fn count(&self) -> Result<usize, Fault>;
+
     /// Returns the row of a repair.
     fn row(&self, repair: &str) -> Result<Option<Row>, Fault>;
 

@@ -22,6 +22,10 @@ pub(super) fn fold(text: &str) -> String {
 }
 
 impl Register for Memory {
+    fn count(&self) -> Result<usize, Fault> {
+        Ok(self.rows.len())
+    }
+
     fn row(&self, repair: &str) -> Result<Option<Row>, Fault> {
         Ok(self.rows.get(repair).cloned())
     }

@@ -6,21 +6,49 @@ use rusqlite::{Connection, OptionalExtension, TransactionBehavior, params, param
 use super::search::{fold, words};
 use super::{After, Filter, Register, Row};
 use crate::journal::schema::remake_register;
-use crate::journal::{Fault, SHELF, Sqlite};
+use crate::journal::sqlite::{EACH_REPAIR, checked, last_entry};
+use crate::journal::{Entry, Fault, NUMBERS, SHELF, Sqlite};
 
 const COLUMNS: &str = "r.repair, r.number, r.line, r.nodes, r.street, r.status, r.stage, r.attempt, r.live, \
                        r.changed_ms, r.certificate, r.summary";
+/// More rows than this are not fetched to be sorted.
+const MOST_SORTED: i64 = 2_000;
 const LATEST_FIRST: &str = "ORDER BY r.changed_ms DESC, r.repair DESC";
 
-/// Writes a row over the one that its repair had, inside the caller's transaction.
+/// Writes a row over the one that its repair had, inside the caller's transaction. Lots and words are written only where
+/// they changed: most requests change neither.
 pub(crate) fn put(connection: &Connection, row: &Row) -> Result<(), Fault> {
     let id = put_repair(connection, row)?;
-    connection.prepare_cached("DELETE FROM register_lot WHERE repair = ?1")?.execute([&row.repair])?;
-    let mut lot = connection.prepare_cached("INSERT OR IGNORE INTO register_lot (lot, repair) VALUES (?1, ?2)")?;
-    row.lots.iter().try_for_each(|name| lot.execute(params![name, row.repair]).map(drop))?;
-    connection.prepare_cached("DELETE FROM register_search WHERE rowid = ?1")?.execute([id])?;
+    put_lots(connection, row)?;
+    let words = words(row);
+    let sql = "SELECT words FROM register_search WHERE rowid = ?1";
+    let before: Option<String> = connection.prepare_cached(sql)?.query_row([id], |found| found.get(0)).optional()?;
+    if before.as_ref() == Some(&words) {
+        return Ok(());
+    }
+    if before.is_some() {
+        connection.prepare_cached("DELETE FROM register_search WHERE rowid = ?1")?.execute([id])?;
+    }
     let mut search = connection.prepare_cached("INSERT INTO register_search (rowid, words) VALUES (?1, ?2)")?;
-    search.execute(params![id, words(row)])?;
+    search.execute(params![id, words])?;
+    Ok(())
+}
+
+fn put_lots(connection: &Connection, row: &Row) -> Result<(), Fault> {
+    let wanted = row.tidy().lots;
+    if lots(connection, &row.repair)? == wanted {
+        return Ok(());
+    }
+    connection.prepare_cached("DELETE FROM register_lot WHERE repair = ?1")?.execute([&row.repair])?;
+    let mut lot = connection.prepare_cached("INSERT INTO register_lot (lot, repair) VALUES (?1, ?2)")?;
+    wanted.iter().try_for_each(|name| lot.execute(params![name, row.repair]).map(drop))?;
+    Ok(())
+}
+
+/// Says that every repair is listed up to the entry `upto`, if that was so up to `before`.
+pub(crate) fn listed(connection: &Connection, before: i64, upto: i64) -> Result<(), Fault> {
+    let sql = "UPDATE register_upto SET entry = ?2 WHERE entry = ?1";
+    connection.prepare_cached(sql)?.execute([before, upto])?;
     Ok(())
 }
 
@@ -49,6 +77,12 @@ fn put_repair(connection: &Connection, row: &Row) -> Result<i64, Fault> {
 }
 
 impl Register for Sqlite {
+    fn count(&self) -> Result<usize, Fault> {
+        let sql = "SELECT count(*) FROM register_repair";
+        let count: i64 = self.connection().prepare_cached(sql)?.query_row([], |row| row.get(0))?;
+        Ok(usize::try_from(count).unwrap_or(0))
+    }
+
     fn row(&self, repair: &str) -> Result<Option<Row>, Fault> {
         let sql = format!("SELECT {COLUMNS} FROM register_repair r WHERE r.repair = ?1");
         let found = self.connection().prepare_cached(&sql)?.query_row([repair], read).optional()?;
@@ -79,34 +113,79 @@ impl Register for Sqlite {
 
     fn search(&self, text: &str, limit: usize) -> Result<Vec<Row>, Fault> {
         let text = fold(text);
-        // A trigram index knows nothing shorter than three letters; such words are looked for in what is left.
-        let (long, short): (Vec<&str>, Vec<&str>) = text.split_whitespace().partition(|word| word.chars().count() >= 3);
-        let mut query = Query::default();
-        if !long.is_empty() {
-            let phrases: Vec<String> = long.iter().map(|word| format!("\"{}\"", word.replace('"', "\"\""))).collect();
-            query.and("register_search MATCH ?", [phrases.join(" AND ").into()]);
-        } else if short.is_empty() {
+        let words: Vec<&str> = text.split_whitespace().collect();
+        if words.is_empty() {
             return Ok(Vec::new());
         }
-        short.iter().for_each(|word| query.and("instr(s.words, ?) > 0", [(*word).to_owned().into()]));
-        query.rows(self.connection(), "register_search s JOIN register_repair r ON r.id = s.rowid", limit)
+        let mut query = Query::default();
+        let rare = rare(self.connection(), &words)?;
+        if let Some(wanted) = &rare {
+            query.and("register_search MATCH ?", [wanted.clone().into()]);
+        }
+        words.iter().for_each(|word| query.and("instr(s.words, ?) > 0", [(*word).to_owned().into()]));
+        // What is rare is found by its letters and then sorted; of what is common the latest are soon met by going back.
+        let tables = match rare {
+            Some(_) => "register_search s JOIN register_repair r ON r.id = s.rowid",
+            None => "register_repair r CROSS JOIN register_search s ON s.rowid = r.id",
+        };
+        query.rows(self.connection(), tables, limit)
     }
 
     fn unlisted(&self) -> Result<Vec<String>, Fault> {
-        let sql = "SELECT DISTINCT repair FROM journal WHERE repair <> ?1
-            AND NOT EXISTS (SELECT 1 FROM register_repair r WHERE r.repair = journal.repair) ORDER BY repair";
-        let mut statement = self.connection().prepare_cached(sql)?;
-        let repairs = statement.query_map([SHELF], |row| row.get(0))?;
+        let upto = "SELECT max(entry) FROM register_upto";
+        let upto: Option<i64> = self.connection().prepare_cached(upto)?.query_row([], |row| row.get(0))?;
+        if upto == Some(last_entry(self.connection())?) {
+            return Ok(vec![]);
+        }
+        let sql = format!(
+            "{EACH_REPAIR} SELECT repair FROM each WHERE repair NOT IN (?1, ?2)
+             AND NOT EXISTS (SELECT 1 FROM register_repair r WHERE r.repair = each.repair)"
+        );
+        let mut statement = self.connection().prepare_cached(&sql)?;
+        let repairs = statement.query_map([SHELF, NUMBERS], |row| row.get(0))?;
         Ok(repairs.collect::<Result<_, _>>()?)
     }
 
     fn replace_all(&mut self, rows: &[Row]) -> Result<(), Fault> {
+        self.replace(|connection| rows.iter().try_for_each(|row| put(connection, row)))
+    }
+}
+
+impl Sqlite {
+    /// Replaces the whole register by a row for each of these repairs, in one transaction, holding one at a time. `row`
+    /// gets the checked entries of a repair, or why there are none.
+    pub(crate) fn list_anew(
+        &mut self,
+        repairs: &[String],
+        row: impl Fn(&str, Result<Vec<Entry>, Fault>) -> Result<Row, Fault>,
+    ) -> Result<(), Fault> {
+        self.replace(|connection| {
+            repairs.iter().try_for_each(|repair| put(connection, &row(repair, checked(connection, repair))?))
+        })
+    }
+
+    fn replace(&mut self, fill: impl FnOnce(&Connection) -> Result<(), Fault>) -> Result<(), Fault> {
         self.writable()?;
         let transaction = self.connection_mut().transaction_with_behavior(TransactionBehavior::Immediate)?;
         remake_register(&transaction)?;
-        rows.iter().try_for_each(|row| put(&transaction, row))?;
+        fill(&transaction)?;
+        listed(&transaction, 0, last_entry(&transaction)?)?;
         Ok(transaction.commit()?)
     }
+}
+
+/// Returns what finds these words by their letters, if no more than [`MOST_SORTED`] rows have them. The index knows
+/// nothing shorter than three letters.
+fn rare(connection: &Connection, words: &[&str]) -> Result<Option<String>, Fault> {
+    let long = words.iter().filter(|word| word.chars().count() >= 3);
+    let phrases: Vec<String> = long.map(|word| format!("\"{}\"", word.replace('"', "\"\""))).collect();
+    if phrases.is_empty() {
+        return Ok(None);
+    }
+    let wanted = phrases.join(" AND ");
+    let sql = "SELECT count(*) FROM (SELECT 1 FROM register_search WHERE register_search MATCH ?1 LIMIT ?2)";
+    let found: i64 = connection.prepare_cached(sql)?.query_row(params![wanted, MOST_SORTED + 1], |row| row.get(0))?;
+    Ok((found <= MOST_SORTED).then_some(wanted))
 }
 
 /// A question to the register, put together from conditions that all must hold.
@@ -151,7 +230,12 @@ fn read(row: &rusqlite::Row) -> rusqlite::Result<Row> {
 }
 
 fn with_lots(connection: &Connection, row: Row) -> Result<Row, Fault> {
+    Ok(Row { lots: lots(connection, &row.repair)?, ..row })
+}
+
+/// Returns the lots of a repair, sorted.
+fn lots(connection: &Connection, repair: &str) -> Result<Vec<String>, Fault> {
     let mut statement = connection.prepare_cached("SELECT lot FROM register_lot WHERE repair = ?1 ORDER BY lot")?;
-    let lots = statement.query_map([&row.repair], |found| found.get(0))?.collect::<Result<_, _>>()?;
-    Ok(Row { lots, ..row })
+    let lots = statement.query_map([repair], |found| found.get(0))?.collect::<Result<_, _>>()?;
+    Ok(lots)
 }

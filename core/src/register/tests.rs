@@ -132,6 +132,17 @@ fn a_search_finds_every_word_anywhere_whatever_its_capitals_and_accents() {
     });
 }
 
+/// More rows match than are fetched to be sorted, so that the search goes back through the latest instead.
+#[test]
+fn what_is_in_nearly_every_row_is_found_as_what_is_rare() {
+    let rows: Vec<Row> = (0..2_600).map(|number| row(&format!("{number:04}"), number % 700)).collect();
+    on_both(&rows, |register| {
+        let found = ids(register.search("QM-26", 5));
+        assert_eq!(found, ["2099", "1399", "0699", "2098", "1398"]);
+        assert_eq!(ids(register.search("qm-26-1399", 5)), ["1399"]);
+    });
+}
+
 #[test]
 fn a_register_that_was_dropped_is_missed_and_can_be_made_again() {
     let (folder, mut kept) = disk();

@@ -6,7 +6,8 @@ use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
 use clap::Args;
-use mendline_core::door::{Export, export};
+use mendline_core::door::export;
+use mendline_core::journal::{Damage, Fault};
 
 /// Copies the record of every repair out of a folder, as it is stored, whole or broken.
 ///
@@ -26,43 +27,66 @@ pub struct ExportArgs {
 
 /// Writes the files and prints what is wrong with them.
 pub fn run(args: &ExportArgs) -> ExitCode {
-    let outcome = export(&args.data).map_err(|fault| fault.to_string());
-    match outcome.and_then(|found| write(&args.out, &found).map(|()| found)) {
-        Ok(found) => tell(&found, &args.out),
-        Err(says) => {
+    match write(args) {
+        Ok(told) => told.tell(&args.out),
+        Err(Stop(says)) => {
             eprintln!("mendline: {says}");
             ExitCode::from(2)
         }
     }
 }
 
-fn write(out: &Path, found: &Export) -> Result<(), String> {
-    let problem = |path: &Path, problem: std::io::Error| match problem.kind() {
-        ErrorKind::AlreadyExists => {
-            format!("{} is there already. It was left as it is. Choose another folder.", path.display())
-        }
-        _ => format!("{}: {problem}", path.display()),
-    };
-    fs::create_dir_all(out).map_err(|kind| problem(out, kind))?;
-    for file in &found.files {
-        let path = out.join(&file.name);
+/// Why nothing more comes out, as a sentence.
+struct Stop(String);
+
+impl From<Fault> for Stop {
+    fn from(fault: Fault) -> Self {
+        Self(fault.to_string())
+    }
+}
+
+/// What came out.
+#[derive(Default)]
+struct Told {
+    files: usize,
+    broken: Vec<Damage>,
+    unread: Option<Fault>,
+}
+
+fn write(args: &ExportArgs) -> Result<Told, Stop> {
+    let mut told = Told::default();
+    let unread = export(&args.data, |file| {
+        // Made when there is something to put into it.
+        fs::create_dir_all(&args.out).map_err(|why| problem(&args.out, &why))?;
+        let path = args.out.join(&file.name);
         let written = File::create_new(&path).and_then(|mut fresh| {
             fresh.write_all(&file.bytes)?;
             fresh.sync_all()
         });
-        written.map_err(|kind| problem(&path, kind))?;
-    }
-    Ok(())
+        written.map_err(|why| problem(&path, &why))?;
+        told.files += 1;
+        told.broken.extend(file.damage);
+        Ok::<(), Stop>(())
+    })?;
+    Ok(Told { unread, ..told })
 }
 
-fn tell(found: &Export, out: &Path) -> ExitCode {
-    println!("{} records in {}", found.files.len(), out.display());
-    let broken: Vec<_> = found.files.iter().filter_map(|file| file.damage.as_ref()).collect();
-    for damage in &broken {
-        println!("{damage}");
+fn problem(path: &Path, problem: &std::io::Error) -> Stop {
+    Stop(match problem.kind() {
+        ErrorKind::AlreadyExists => {
+            format!("{} is there already. It was left as it is. Choose another folder.", path.display())
+        }
+        _ => format!("{}: {problem}", path.display()),
+    })
+}
+
+impl Told {
+    fn tell(&self, out: &Path) -> ExitCode {
+        println!("{} records in {}", self.files, out.display());
+        self.broken.iter().for_each(|damage| println!("{damage}"));
+        if let Some(fault) = &self.unread {
+            println!("Not everything could be read. {fault}");
+        }
+        if self.broken.is_empty() && self.unread.is_none() { ExitCode::SUCCESS } else { ExitCode::FAILURE }
     }
-    if let Some(fault) = &found.unread {
-        println!("Not everything could be read. {fault}");
-    }
-    if broken.is_empty() && found.unread.is_none() { ExitCode::SUCCESS } else { ExitCode::FAILURE }
 }

@@ -31,3 +31,7 @@ CREATE INDEX register_lot_of ON register_lot (repair, lot);
 
 -- One row a repair, with the same id: everything that can be searched for, in lower case without accents.
 CREATE VIRTUAL TABLE register_search USING fts5(words, tokenize = 'trigram case_sensitive 1');
+
+-- The last entry up to which every repair is listed. Written with the entries; behind them where something else wrote.
+CREATE TABLE register_upto (entry INTEGER NOT NULL) STRICT;
+INSERT INTO register_upto VALUES (0);

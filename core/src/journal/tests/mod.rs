@@ -4,6 +4,7 @@ mod branches;
 mod killed;
 mod on_file;
 mod promises;
+mod swept;
 mod tampered;
 
 use std::path::Path;

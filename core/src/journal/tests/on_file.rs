@@ -90,7 +90,8 @@ fn an_older_form_is_brought_up_and_keeps_its_entries() {
     let path = file(world.folder.path());
     drop(world.kept);
     let raw = Connection::open(&path).unwrap();
-    raw.execute_batch("DROP TABLE register_search; DROP TABLE register_lot; DROP TABLE register_repair").unwrap();
+    let register = ["search", "lot", "repair", "upto"].map(|table| format!("DROP TABLE register_{table};"));
+    raw.execute_batch(&register.concat()).unwrap();
     raw.pragma_update(None, "user_version", 1).unwrap();
     drop(raw);
     assert_eq!(Sqlite::open_for_reading(&path).unwrap_err(), Fault::ReadOnly);
