@@ -3,6 +3,7 @@
 # make serve    the same in a browser
 # make test     everything that is checked before a change is taken
 # make kills    kills the program 3000 times in the middle of its work (about twenty minutes)
+# make fuzz     looks for inputs that break a promise, 20 minutes for each kind (MINUTES=5 for less, FUZZ=pdf for one)
 # make screens  pictures of the screens, in out/screens
 # make pictures the few of them that the README shows, anew in docs/pictures
 # make android  type-checks the window for phones (about ten minutes the first time)
@@ -15,7 +16,7 @@ SHELL := /bin/bash
 .ONESHELL:
 .SILENT:
 .DEFAULT_GOAL := run
-.PHONY: run window serve test kills screens pictures android deps deps-core deps-window deps-test
+.PHONY: run window serve test kills fuzz screens pictures android deps deps-core deps-window deps-test
 
 export PATH := $(HOME)/.cargo/bin:$(PATH)
 BUILT := $(or $(CARGO_TARGET_DIR),target)/debug
@@ -48,7 +49,7 @@ serve: deps-core
 test: deps-core deps-window deps-test
 	cargo fmt --all --check
 	cargo clippy --workspace --all-targets --locked -- -D warnings
-	cargo test --locked
+	cargo test --locked --workspace --exclude mendline-app
 	cargo build --locked --package mendline-core
 	cargo build --locked --package mendline-app
 	cd tests/ui
@@ -57,6 +58,24 @@ test: deps-core deps-window deps-test
 
 kills: deps-core
 	MENDLINE_KILLS=$(or $(KILLS),3000) cargo test --locked --package mendline-tests kills -- --nocapture
+
+# libFuzzer on the stable toolchain: the compiler's own pass puts the counters in. What is found and kept while it runs
+# lies in out/fuzz; inputs that take a new path are merged, the smallest of each, into fixtures/corpus by hand (README there).
+FUZZ_FLAGS := -Cpasses=sancov-module -Cllvm-args=-sanitizer-coverage-level=4 \
+  -Cllvm-args=-sanitizer-coverage-inline-8bit-counters -Cllvm-args=-sanitizer-coverage-pc-table \
+  -Cllvm-args=-sanitizer-coverage-trace-compares
+HOST = $(shell rustc --print host-tuple)
+
+fuzz: deps-core
+	RUSTFLAGS="$(FUZZ_FLAGS)" cargo build --locked --profile fuzz --target $(HOST) --target-dir target/coverage \
+	  --package mendline-fuzz --features coverage
+	for target in $(or $(FUZZ),inspection bundle record door pdf); do
+	  mkdir -p out/fuzz/$$target
+	  echo "$$target: $(or $(MINUTES),20) minutes"
+	  MENDLINE_FUZZ=$$target target/coverage/$(HOST)/fuzz/mendline-fuzz out/fuzz/$$target fixtures/corpus/$$target \
+	    -max_total_time=$$(( $(or $(MINUTES),20) * 60 )) -timeout=10 -rss_limit_mb=1024 -max_len=262144 \
+	    -artifact_prefix=out/fuzz/$$target- -print_final_stats=1
+	done
 
 screens: deps-core deps-test
 	cargo build --package mendline-core

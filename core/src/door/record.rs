@@ -10,6 +10,9 @@ use crate::procedure::Repair;
 /// What the file calls itself.
 const FORM: &str = "mendline-record/1";
 
+/// A larger file is not read. A day of readings, one a minute, takes a sixteenth of it.
+pub const MOST_BYTES: usize = 16 << 20;
+
 /// A record file. The body of an entry is the text that was hashed, letter for letter.
 #[derive(Debug, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -38,6 +41,12 @@ impl RecordFile {
     ///
     /// Errors: why they are not a record that this program reads, in a sentence.
     pub fn read(bytes: &[u8]) -> Result<Self, String> {
+        if bytes.len() > MOST_BYTES {
+            let most = MOST_BYTES >> 20;
+            return Err(format!(
+                "This file is larger than the record of any repair ({most} MB at most), and was not read. Ask for the record of one repair."
+            ));
+        }
         let file: Self =
             serde_json::from_slice(bytes).map_err(|problem| format!("This is not a record of Mendline: {problem}."))?;
         if file.form != FORM {

@@ -56,7 +56,7 @@ pub const MOST_NOTICES: usize = 100;
 /// Source: EN 13508-2:2003+A1:2011, Annex B, as the open data of the R package kwb.en13508.2 shows it.
 pub fn read(bytes: &[u8]) -> Result<InspectionFile, ReadError> {
     if bytes.len() > MOST_BYTES {
-        let expected = format!("a file of at most {} MB", MOST_BYTES >> 20);
+        let expected = format!("a file of at most {} MB: export it in parts", MOST_BYTES >> 20);
         return Err(ReadError::new(ReadCode::TooLarge, 1, expected, "a larger one"));
     }
     let decoded = decode::decode(bytes)?;

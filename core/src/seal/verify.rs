@@ -8,16 +8,21 @@
 
 mod updates;
 
-use lopdf::{Document, Object};
+use lopdf::{Document, LoadOptions, Object};
 use sha2::{Digest, Sha256};
 
 use super::sign::fields;
 use super::{Certificate, cms};
 
-/// A larger file is not opened.
-const MOST_BYTES: usize = 256 << 20;
-/// The most that one part of a file may unfold to.
+/// A larger file is not opened. Sixty photos as a certificate carries them take half of it.
+pub const MOST_BYTES: usize = 32 << 20;
+/// The most that the parts of a file may unfold to, together.
 const MOST_UNFOLDED: usize = 64 << 20;
+/// A file with more signatures is no certificate; each takes a look at the whole file.
+const MOST_SIGNATURES: usize = 8;
+/// More pages and files inside are not read.
+const MOST_PAGES: usize = 200;
+const MOST_ATTACHMENTS: usize = 4;
 
 /// What a PDF shows when it is checked.
 #[derive(Debug, Default)]
@@ -59,7 +64,10 @@ pub fn verify(pdf: &[u8]) -> Result<Checked, String> {
         return Err("This is not a PDF.".into());
     }
     if pdf.len() > MOST_BYTES {
-        return Err("This file is larger than any certificate.".into());
+        let most = MOST_BYTES >> 20;
+        return Err(format!(
+            "This file is larger than any certificate ({most} MB at most), and was not read. Ask for the certificate as it was issued."
+        ));
     }
     let file = load(pdf)?;
     let mut checked = Checked { text: text(&file), attachments: attachments(&file), ..Checked::default() };
@@ -68,10 +76,16 @@ pub fn verify(pdf: &[u8]) -> Result<Checked, String> {
     Ok(checked)
 }
 
+/// Ends whatever can be unfolded (ISO 32000-1, 7.3.8).
+const STREAM_ENDS: &[u8] = b"endstream";
+
 /// The library that reads PDF is not ours: should it ever panic on a hostile file, that file is damaged, no more.
 fn load(pdf: &[u8]) -> Result<Document, String> {
     let damaged = |why: String| format!("This PDF is damaged and can't be read: {why}.");
-    match std::panic::catch_unwind(|| Document::load_mem(pdf)) {
+    let parts = pdf.windows(STREAM_ENDS.len()).filter(|part| *part == STREAM_ENDS).count();
+    let most = MOST_UNFOLDED / parts.max(1);
+    let load = || Document::load_mem_with_options(pdf, LoadOptions::with_max_decompressed_size(most));
+    match std::panic::catch_unwind(load) {
         Ok(Ok(file)) if file.catalog().is_ok() => Ok(file),
         Ok(Ok(_)) => Err(damaged("it has no catalog".into())),
         Ok(Err(why)) => Err(damaged(why.to_string())),
@@ -81,7 +95,12 @@ fn load(pdf: &[u8]) -> Result<Document, String> {
 
 fn signatures(pdf: &[u8], file: &Document, checked: &mut Checked) {
     let mut found = vec![];
-    for (name, id) in fields(file) {
+    let fields = fields(file);
+    if fields.len() > MOST_SIGNATURES {
+        checked.flaws.push(format!("It has {} fields for signatures; {MOST_SIGNATURES} are allowed.", fields.len()));
+        return;
+    }
+    for (name, id) in fields {
         let Ok(field) = file.get_dictionary(id) else { continue };
         let Ok(value) = field.get(b"V") else { continue };
         let signed = file.dereference(value).ok().and_then(|(_, signed)| signed.as_dict().ok());
@@ -203,10 +222,10 @@ fn instant(text: &[u8]) -> Option<(i64, i32)> {
 
 /// Returns what the pages say, without spaces and breaks, so that a line that was broken is found all the same.
 fn text(file: &Document) -> String {
-    let pages: Vec<u32> = file.get_pages().into_keys().collect();
+    let pages = || file.get_pages().into_keys().take(MOST_PAGES);
     let read = || {
-        let chunks = file.extract_text_chunks_with_limit(&pages, MOST_UNFOLDED);
-        chunks.into_iter().filter_map(Result::ok).collect::<String>()
+        let chunks = pages().flat_map(|page| file.extract_text_chunks_with_limit(&[page], MOST_UNFOLDED / MOST_PAGES));
+        chunks.filter_map(Result::ok).collect::<String>()
     };
     let all = std::panic::catch_unwind(std::panic::AssertUnwindSafe(read)).unwrap_or_default();
     squeezed(&all)
@@ -225,7 +244,7 @@ fn attachments(file: &Document) -> Vec<(String, Vec<u8>)> {
         let held = file.dereference(specification.get(b"EF").ok()?).ok()?.1.as_dict().ok()?.get(b"F").ok()?;
         let stream = file.dereference(held).ok()?.1.as_stream().ok()?;
         let plain = if stream.dict.has(b"Filter") {
-            stream.decompressed_content_with_limit(MOST_UNFOLDED).ok()?
+            stream.decompressed_content_with_limit(MOST_UNFOLDED / MOST_ATTACHMENTS).ok()?
         } else {
             stream.content.clone()
         };
@@ -233,5 +252,5 @@ fn attachments(file: &Document) -> Vec<(String, Vec<u8>)> {
     };
     let listed = file.catalog().ok().and_then(|catalog| catalog.get(b"AF").ok());
     let listed = listed.and_then(|all| file.dereference(all).ok()?.1.as_array().ok());
-    listed.into_iter().flatten().filter_map(named).collect()
+    listed.into_iter().flatten().take(MOST_ATTACHMENTS).filter_map(named).collect()
 }
