@@ -2,6 +2,7 @@
 
 mod archive;
 mod code;
+mod dropped;
 mod fields;
 mod hostile;
 mod pages;

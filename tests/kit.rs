@@ -1,5 +1,7 @@
 //! What the tests share: worlds, fixtures, small builders.
 
+pub mod earnest;
+
 use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::{Command, Output};

@@ -5,8 +5,10 @@
 mod attacks;
 mod in_earnest;
 mod keys;
+mod numbers;
 mod people;
 mod signed;
+mod updates;
 
 use std::process::{Command, Output};
 use std::sync::OnceLock;

@@ -19,6 +19,7 @@ const ARROWS: &[(&str, &[&str])] = &[
     ("bundle", &["journal", "seal"]),
     ("photos", &["journal"]),
     ("picture", &[]),
+    ("exif", &[]),
     ("label", &["picture"]),
     ("journal", &["register"]),
     ("register", &["journal"]),

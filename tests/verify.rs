@@ -3,7 +3,7 @@
 use std::path::Path;
 use std::process::{Command, Output};
 
-use mendline_tests::{empty_folder, mendline, rehearsal};
+use mendline_tests::{copied, empty_folder, mendline, rehearsal};
 use serde_json::Value;
 
 fn verify(file: &Path, more: &[&str]) -> Output {
@@ -50,4 +50,65 @@ fn each_change_of_the_file_ends_with_one_and_what_is_no_certificate_with_two() {
     std::fs::write(&text, "nobody").unwrap();
     let said = verify(&rehearsal().join("certificate.pdf"), &["--trust", text.to_str().unwrap()]);
     assert_eq!(said.status.code(), Some(2));
+}
+
+#[test]
+fn the_original_photos_are_found_missing_changed_or_not_named() {
+    let pdf = rehearsal().join("certificate.pdf");
+    let folder = empty_folder();
+    let photos = folder.path().join("photos");
+    copied(&rehearsal().join("data/photos"), &photos);
+    let ask = || {
+        let output = verify(&pdf, &["--json", "--photos", photos.to_str().unwrap()]);
+        let found: Value = serde_json::from_slice(&output.stdout).unwrap();
+        let states: Vec<String> = found["originals"]["photos"]
+            .as_array()
+            .unwrap()
+            .iter()
+            .map(|one| one["state"].as_str().unwrap().into())
+            .collect();
+        (output.status.code(), states, found)
+    };
+    let (code, states, found) = ask();
+    assert_eq!((code, states.iter().all(|state| state == "found")), (Some(3), true), "{found}");
+    assert!(!states.is_empty() && found["originals"]["others"].as_array().unwrap().is_empty(), "{found}");
+
+    let mut files = files_of(&photos);
+    files.sort();
+    let spoiled = &files[0];
+    let mut bytes = std::fs::read(spoiled).unwrap();
+    *bytes.last_mut().unwrap() ^= 1;
+    std::fs::write(spoiled, bytes).unwrap();
+    std::fs::remove_file(&files[1]).unwrap();
+    // Broken, and of nobody.
+    std::fs::write(photos.join("holiday.jpg"), b"\xff\xd8\xff\xe1\xff\xffExif\0\0").unwrap();
+    let (code, states, found) = ask();
+    assert_eq!(code, Some(1), "{found}");
+    let count = |wanted: &str| states.iter().filter(|state| *state == wanted).count();
+    assert_eq!((count("changed"), count("missing"), count("found")), (1, 1, states.len() - 2), "{found}");
+    assert_eq!(found["originals"]["others"], serde_json::json!(["holiday.jpg"]));
+    assert_eq!(code_of_photos(&pdf, &folder.path().join("nowhere")), Some(2));
+}
+
+/// A photo of fifty million pixels is hashed and read as it is, never unfolded.
+#[test]
+fn a_photo_of_fifty_megapixels_that_nobody_named_is_told_apart() {
+    let folder = empty_folder();
+    // A JPEG head that promises 8660 × 5774 points, and nothing behind it (ITU-T T.81, B.2.2).
+    let (high, wide) = (5_774_u16.to_be_bytes(), 8_660_u16.to_be_bytes());
+    let frame = [&b"\xff\xd8\xff\xc0\0\x0b\x08"[..], &high, &wide, b"\x01\x01\x11\0"].concat();
+    std::fs::write(folder.path().join("vast.jpg"), frame).unwrap();
+    let said = verify(&rehearsal().join("certificate.pdf"), &["--photos", folder.path().to_str().unwrap()]);
+    let text = String::from_utf8_lossy(&said.stdout);
+    assert_eq!(said.status.code(), Some(1), "{text}");
+    assert!(text.contains("not named in the record: vast.jpg") && text.contains("photo MISSING"), "{text}");
+}
+
+fn code_of_photos(file: &Path, folder: &Path) -> Option<i32> {
+    verify(file, &["--photos", folder.to_str().unwrap()]).status.code()
+}
+
+fn files_of(folder: &Path) -> Vec<std::path::PathBuf> {
+    let entries = std::fs::read_dir(folder).unwrap().map(|entry| entry.unwrap().path());
+    entries.flat_map(|path| if path.is_dir() { files_of(&path) } else { vec![path] }).collect()
 }

@@ -15,6 +15,7 @@ const ROUTES = [
   { name: "shelf", path: /^\/shelf(?:\/([a-z]+)(?:\/([^/]+)(?:\/([^/]+))?)?)?$/, params: ["kind", "id", "task"] },
   { name: "send", path: /^\/send(?:\/([^/]+))?$/, params: ["repair"] },
   { name: "take", path: /^\/take$/, params: [] },
+  { name: "numbers", path: /^\/numbers$/, params: [] },
   { name: "people", path: /^\/people$/, params: [] },
   { name: "practice", path: /^\/practice$/, params: [] },
   { name: "check", path: /^\/check$/, params: [] },

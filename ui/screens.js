@@ -10,6 +10,7 @@ import * as help from "./screens/help.js";
 import * as intake from "./screens/intake.js";
 import * as line from "./screens/line.js";
 import * as lost from "./screens/lost.js";
+import * as numbers from "./screens/numbers.js";
 import * as opening from "./screens/opening.js";
 import * as paper from "./screens/paper.js";
 import * as people from "./screens/people.js";
@@ -35,6 +36,7 @@ export const SCREENS = {
   shelf: { screen: shelf, asks: () => ({ do: "shelf" }) },
   send: { screen: send, asks: () => ({ do: "bundles" }) },
   take: { screen: take, asks: () => ({ do: "bundles" }) },
+  numbers: { screen: numbers, asks: () => ({ do: "numbers" }) },
   people: { screen: people, asks: () => ({ do: "shelf" }) },
   check: { screen: check },
   practice: { screen: practice },

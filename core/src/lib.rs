@@ -14,6 +14,7 @@
 //! - [`procedure`]: the rules of the repair: decide, apply, gate.
 //! - [`view`]: what each screen shows.
 //! - [`picture`]: pictures decoded within bounds, the right way up.
+//! - [`exif`]: when and where a photo says that it was taken.
 //! - [`label`]: what the GS1 code on the label of a container says.
 //! - [`photos`]: original photos in files named by their hash.
 //! - [`bundle`]: repairs on their way to another device, signed.
@@ -26,6 +27,7 @@ pub mod certificate;
 pub mod checks;
 pub mod door;
 pub mod entry;
+pub mod exif;
 pub mod facts;
 pub mod geodesy;
 pub mod inspection;

@@ -172,16 +172,33 @@ fn what_acts_by_itself_is_found() {
     assert!(told.iter().any(|flaw| flaw.contains("several updates")), "{told:?}");
 }
 
-#[test]
-fn no_garbage_makes_it_panic() {
-    let pdf = signed_by_both("unrepaired");
+/// Marsaglia's xorshift64 with its usual shifts: the same places in every run.
+fn dice() -> impl FnMut(usize) -> usize {
     let mut state = 0x2545_f491_4f6c_dd1d_u64;
-    let mut random = |below: usize| {
+    move |below| {
         state ^= state << 13;
         state ^= state >> 7;
         state ^= state << 17;
         (state % below as u64) as usize
-    };
+    }
+}
+
+#[test]
+fn any_byte_that_is_set_to_another_is_found_wherever_it_is() {
+    let pdf = signed_by_both("rejected");
+    let mut random = dice();
+    for _ in 0..60 {
+        let (at, more) = (random(pdf.len()), 1 + random(255) as u8);
+        let mut changed = pdf.clone();
+        changed[at] = changed[at].wrapping_add(more);
+        assert!(!flaws(&changed).is_empty(), "byte {at} plus {more}");
+    }
+}
+
+#[test]
+fn no_garbage_makes_it_panic() {
+    let pdf = signed_by_both("unrepaired");
+    let mut random = dice();
     for _ in 0..60 {
         let mut garbage = pdf.clone();
         for _ in 0..1 + random(40) {

@@ -2,77 +2,17 @@
 
 use std::path::Path;
 
-use base64::Engine as _;
-use base64::engine::general_purpose::STANDARD;
-use mendline_core::door::{App, Finding, Trust, Trusted, Verdict, check_file};
-use mendline_core::facts::{Moment, Sensed};
-use mendline_core::journal::{Hash, link};
-use mendline_tests::{empty_folder, rehearsal};
-use serde_json::{Value, json};
+use mendline_core::certificate::content::{Content, Known, Seal};
+use mendline_core::certificate::{ChainFacts, derive};
+use mendline_core::door::{Finding, PagesCompared, Trust, Trusted, Verdict, check_file};
+use mendline_core::facts::Moment;
+use mendline_core::shelf::Person;
+use mendline_core::units::Pressure;
+use mendline_tests::earnest::{Desk, FOREMAN, TECHNICIAN, bytes, line, state};
+use mendline_tests::empty_folder;
+use serde_json::json;
 
-const TECHNICIAN: (&str, &str) = ("ekdal", "271828");
-const FOREMAN: (&str, &str) = ("varga", "314159");
-
-/// A core whose clock moves a minute a request, on the evening after the rehearsal's job.
-struct Desk {
-    app: App,
-    minutes: i64,
-}
-
-impl Desk {
-    fn open(folder: &Path) -> Self {
-        let mut desk = Self { app: App::open(folder).unwrap(), minutes: 0 };
-        desk.ok(FOREMAN, json!({ "do": "take_examples" }));
-        desk
-    }
-
-    fn ask(&mut self, (person, pin): (&str, &str), request: Value) -> Value {
-        self.minutes += 1;
-        let ms = self.minutes * 60_000;
-        let moment = Moment { at_ms: 1_792_000_000_000 + ms, offset_min: 120, boot_ms: ms, boot_id: "one".into() };
-        let byte = self.minutes as u8;
-        let sensed = Sensed { moment, device: "desk".into(), fresh: [byte; 16], seed: [byte; 32] };
-        let mut envelope = json!({ "id": format!("tap-{}", self.minutes), "person": person, "request": request });
-        if !pin.is_empty() {
-            envelope["pin"] = pin.into();
-        }
-        serde_json::from_str(&self.app.handle(&envelope.to_string(), &sensed)).unwrap()
-    }
-
-    fn ok(&mut self, who: (&str, &str), request: Value) -> Value {
-        let response = self.ask(who, request);
-        assert!(response["ok"].is_object(), "{response}");
-        response["ok"].clone()
-    }
-
-    fn refused(&mut self, who: (&str, &str), request: Value) -> String {
-        let response = self.ask(who, request);
-        response["error"]["code"].as_str().unwrap_or_else(|| panic!("{response}")).to_owned()
-    }
-
-    fn with_keys(folder: &Path) -> Self {
-        let mut desk = Self::open(folder);
-        for who in [TECHNICIAN, FOREMAN] {
-            desk.ok(who, json!({ "do": "make_key", "person": who.0 }));
-        }
-        desk
-    }
-
-    fn handed_out(&mut self, person: &str) -> Trusted {
-        let file = self.ok((person, ""), json!({ "do": "person_certificate", "person": person }));
-        Trusted::from_pem(std::str::from_utf8(&bytes(&file)).unwrap()).unwrap()
-    }
-
-    fn keys_of(&mut self, person: &str) -> Value {
-        let shelf = self.ok((person, ""), json!({ "do": "shelf" }));
-        let people = shelf["people"].as_array().unwrap();
-        people.iter().find(|one| one["id"] == person).unwrap()["keys"].clone()
-    }
-}
-
-fn bytes(file: &Value) -> Vec<u8> {
-    STANDARD.decode(file["bytes"].as_str().unwrap()).unwrap()
-}
+use super::{AT_MS, put, signer};
 
 /// Returns whether any file below a folder holds these bytes.
 fn holds(folder: &Path, wanted: &[u8]) -> bool {
@@ -82,44 +22,6 @@ fn holds(folder: &Path, wanted: &[u8]) -> bool {
         }
         std::fs::read(&path).unwrap().windows(wanted.len()).any(|part| part == wanted)
     })
-}
-
-/// Returns the rehearsal's record up to its signatures, as a record in earnest: each entry linked anew.
-fn in_earnest() -> Value {
-    let mut record: Value = serde_json::from_slice(&std::fs::read(rehearsal().join("record.json")).unwrap()).unwrap();
-    let repair = record["repair"].as_str().unwrap().to_owned();
-    let mut entries = record["entries"].as_array().unwrap().clone();
-    let end = entries.iter().position(|entry| entry["body"].as_str().unwrap().contains("\"event\":\"signed\""));
-    entries.truncate(end.unwrap());
-    let mut anew: Vec<(String, Hash)> = vec![];
-    for entry in &mut entries {
-        let body = entry["body"].as_str().unwrap().replace("\"rehearsal\":true", "\"rehearsal\":false");
-        let old = entry["prev"].as_array().unwrap();
-        let prev: Vec<Hash> = old
-            .iter()
-            .map(|hash| anew.iter().find(|(known, _)| Some(known.as_str()) == hash.as_str()).unwrap().1)
-            .collect();
-        let hash =
-            link(&repair, entry["device"].as_str().unwrap(), entry["seq"].as_u64().unwrap(), &prev, body.as_bytes());
-        anew.push((entry["hash"].as_str().unwrap().to_owned(), hash));
-        *entry = json!({ "device": entry["device"], "seq": entry["seq"], "prev": prev, "hash": hash, "body": body });
-    }
-    record["heads"] = json!([anew.last().unwrap().1]);
-    record["rehearsal"] = false.into();
-    record["entries"] = entries.into();
-    record
-}
-
-fn copy(from: &Path, to: &Path) {
-    std::fs::create_dir_all(to).unwrap();
-    for entry in std::fs::read_dir(from).unwrap().map(Result::unwrap) {
-        let target = to.join(entry.file_name());
-        if entry.path().is_dir() {
-            copy(&entry.path(), &target)
-        } else {
-            let _ = std::fs::copy(entry.path(), target).unwrap();
-        }
-    }
 }
 
 #[test]
@@ -139,17 +41,8 @@ fn neither_a_form_nor_the_examples_change_the_keys_of_a_person() {
 #[test]
 fn a_record_is_signed_by_both_keys_in_turn_and_found_valid_by_who_trusts_them() {
     let folder = empty_folder();
-    copy(&rehearsal().join("data/photos"), &folder.path().join("photos"));
-    let mut desk = Desk::with_keys(folder.path());
-    let record = in_earnest();
-    let repair = record["repair"].as_str().unwrap().to_owned();
-    let taken = STANDARD.encode(record.to_string());
-    desk.ok(FOREMAN, json!({ "do": "import_record", "name": "record.json", "bytes": taken }));
-
-    let sign = |name: &str| {
-        json!({ "do": "tell", "repair": repair, "command": {
-        "command": "sign", "name": name, "statement": "I say so.", "strokes": [[[0, 0], [500, 500]]] } })
-    };
+    let (mut desk, repair) = Desk::with_record(folder.path(), true);
+    let sign = |name: &str| line(&repair, name);
     assert_eq!(desk.refused(("ekdal", ""), sign("Tomas Ekdal")), "pin_needed");
     assert_eq!(desk.refused(("ekdal", "000001"), sign("Tomas Ekdal")), "pin_wrong");
     let seal = || json!({ "do": "seal", "repair": repair });
@@ -195,4 +88,50 @@ fn judged(pdf: &[u8], technician: &Trusted, foreman: &Trusted) {
     assert_eq!((nobody.finding, trust(&nobody)), (Finding::Valid, vec![Trust::NotAsked; 2]), "{}", nobody.says);
     let one = check(technician);
     assert_eq!((one.finding, trust(&one)), (Finding::Changed, vec![Trust::Trusted, Trust::Unknown]), "{}", one.says);
+}
+
+/// What is changed, in words and in deed.
+type Change<'a> = (&'a str, &'a dyn Fn(&mut Content));
+
+/// The pages are made of a content in which one thing was changed; the record inside is the true one, and both keys sign.
+#[test]
+fn pages_that_say_another_value_than_the_record_inside_are_found() {
+    let folder = empty_folder();
+    let (mut desk, repair) = Desk::with_record(folder.path(), true);
+    for (who, name) in [(TECHNICIAN, "Tomas Ekdal"), (FOREMAN, "Ines Varga")] {
+        desk.ok(who, line(&repair, name));
+    }
+    desk.ok(FOREMAN, json!({ "do": "issue", "repair": repair }));
+    let record = bytes(&desk.ok(FOREMAN, json!({ "do": "record", "repair": repair })));
+    let people = desk.ok(FOREMAN, json!({ "do": "shelf" }))["people"].clone();
+    let people: Vec<Person> = serde_json::from_value(people).unwrap();
+    let photo = |sha256: &str| mendline_core::photos::read(folder.path(), sha256.parse().ok()?).ok();
+    let (state, head, entries) = state(&record);
+    let chain = ChainFacts { head_hex: head, entries, device: "desk".into(), record };
+    let content = derive(&state, &chain, &people, &photo, Moment::default()).unwrap();
+    let checked = |change: &dyn Fn(&mut Content)| {
+        let mut content = content.clone();
+        content.seal = Seal::Key { at_ms: AT_MS, fingerprint: signer("Tomas Ekdal", "technician", 1).1.fingerprint() };
+        change(&mut content);
+        let one = put(&mendline_core::certificate::build(&content).unwrap(), "technician", "Tomas Ekdal", 1);
+        check_file("c.pdf", &put(&one, "foreman", "Ines Varga", 2), &Trusted::default())
+    };
+    let sound = checked(&|_| {});
+    assert_eq!((sound.finding, sound.compared), (Finding::Valid, Some(PagesCompared::Whole)), "{}", sound.says);
+    let changes: [Change; 6] = [
+        ("a reading", &|content| {
+            let Known::Known(hold) = &mut content.hold else { panic!("no hold") };
+            hold.readings[1].pressure_pa = Pressure::from_pa(149_000);
+        }),
+        ("a note less", &|content| drop(content.notes.pop())),
+        ("a caution", &|content| content.cautions[0].value.push('!')),
+        ("a finding", &|content| content.findings[0].found = "nothing".into()),
+        ("a check", &|content| content.checks[0].result.push('9')),
+        ("a photo's hash", &|content| content.photos[0].original_sha256 = "0".repeat(64)),
+    ];
+    for (what, change) in changes {
+        let Verdict { finding, says, .. } = checked(change);
+        assert_eq!(finding, Finding::Changed, "{what}: {says}");
+        assert!(says.contains("by the record inside it"), "{what}: {says}");
+    }
 }

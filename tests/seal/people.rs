@@ -82,6 +82,21 @@ fn a_key_is_made_once_and_its_certificate_handed_out() {
 }
 
 #[test]
+fn a_pin_is_changed_with_the_old_one_and_the_key_stays() {
+    let folder = empty_folder();
+    let mut desk = Desk::open(folder.path());
+    let change = || json!({ "do": "change_pin", "person": "varga" });
+    assert_eq!(desk.code(change(), json!({ "password": PIN, "pin": "602214" })), "no_key");
+    let made = desk.ok(make(), json!({ "pin": PIN }));
+    assert_eq!(desk.code(change(), json!({ "password": "000001", "pin": "602214" })), "pin_wrong");
+    assert_eq!(desk.code(change(), json!({ "password": PIN, "pin": "1" })), "pin_weak");
+    let changed = desk.ok(change(), json!({ "password": PIN, "pin": "602214" }));
+    assert_eq!(foreman(&changed), foreman(&made));
+    assert_eq!(desk.code(change(), json!({ "password": PIN, "pin": "662607" })), "pin_wrong");
+    desk.ok(change(), json!({ "password": "602214", "pin": PIN }));
+}
+
+#[test]
 fn a_form_about_a_person_does_not_touch_the_keys() {
     let folder = empty_folder();
     let mut desk = Desk::open(folder.path());

@@ -4,6 +4,7 @@ use super::CertificateError;
 use super::display::Weight;
 use printpdf::ParsedFont;
 use std::collections::{BTreeMap, BTreeSet};
+use std::sync::OnceLock;
 use unicode_normalization::UnicodeNormalization;
 
 /// Millimetres in a point.
@@ -32,6 +33,17 @@ impl Fonts {
             book: Face::read("DejaVuSansCondensed", include_bytes!("../../fonts/DejaVuSansCondensed.ttf"))?,
             bold: Face::read("DejaVuSansCondensed-Bold", include_bytes!("../../fonts/DejaVuSansCondensed-Bold.ttf"))?,
         })
+    }
+
+    /// Returns the same, read once for as long as the program runs.
+    ///
+    /// Errors: as [`Fonts::bundled`].
+    pub fn shared() -> Result<&'static Self, CertificateError> {
+        static FONTS: OnceLock<Fonts> = OnceLock::new();
+        match FONTS.get() {
+            Some(fonts) => Ok(fonts),
+            None => Self::bundled().map(|fonts| FONTS.get_or_init(|| fonts)),
+        }
     }
 
     /// Returns the width of `text` in mm: the sum of the advances, without kerning or shaping.
@@ -121,7 +133,13 @@ impl Face {
 }
 
 fn advances(parsed: &ParsedFont) -> Vec<u16> {
-    (0..=0xFFFF).map(|code| advance(parsed, code)).collect()
+    let mut advances = vec![advance(parsed, u32::MAX); 0x1_0000];
+    for (code, glyph) in &parsed.codepoint_to_glyph {
+        if let Some(place) = advances.get_mut(*code as usize) {
+            *place = parsed.get_glyph_width(*glyph).unwrap_or(0);
+        }
+    }
+    advances
 }
 
 fn advance(parsed: &ParsedFont, code: u32) -> u16 {

@@ -38,7 +38,7 @@ pub enum CertificateError {
 /// Errors: `Font` if a bundled font is damaged; `Content` if the offset from UTC is out of range; `Pdf` if the writer
 /// warns of anything. A photo that can't be shown is no error: its frame says why.
 pub fn build(content: &Content) -> Result<Vec<u8>, CertificateError> {
-    let fonts = fonts::Fonts::bundled()?;
-    let document = layout::lay_out(content, &fonts)?;
-    pdf::write(content, &document, &fonts)
+    let fonts = fonts::Fonts::shared()?;
+    let document = layout::lay_out(content, fonts)?;
+    pdf::write(content, &document, fonts)
 }

@@ -16,6 +16,8 @@ mod ink;
 mod srgb;
 mod structure;
 
+pub use ink::plain;
+
 use super::CertificateError;
 use super::content::{Content, Known};
 use super::display::{Document, Mark, Weight};

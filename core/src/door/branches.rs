@@ -116,6 +116,7 @@ fn told(event: &Event) -> (&'static str, String, i64) {
         Event::Unrepaired { reason } => at_once("unrepaired", reason),
         Event::Signed { name, .. } => at_once("signed", name),
         Event::Issued { number } => at_once("issued", number),
+        Event::Voided { number, reason, .. } => at_once("voided", &format!("{number}: {reason}")),
         Event::Sealed { name, .. } => at_once("sealed", name),
         Event::PractiseBegun { .. } => at_once("practise_begun", ""),
         Event::PaceSet { pace, .. } => at_once("pace_set", &pace.to_string()),

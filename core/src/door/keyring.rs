@@ -139,6 +139,24 @@ mod tests {
         assert_eq!(ask("000001", 15), "pin_wrong", "the count begins anew");
     }
 
+    /// Switched off and on again, the count goes on, and the wall clock tells how long was waited.
+    #[test]
+    fn a_restart_forgets_no_wrong_pin() {
+        let folder = tempfile::tempdir().unwrap();
+        let seed = Seed::new([5; 32]).unwrap();
+        keep(folder.path(), "ab", &PrivateKey::fresh(&seed).lock(&Secret::new("271828"), &seed).unwrap()).unwrap();
+        let at = |boot: &str, seconds: i64| Moment {
+            at_ms: seconds * 1000,
+            boot_ms: 0,
+            boot_id: boot.into(),
+            ..Moment::default()
+        };
+        let ask =
+            |pin: &str, boot: &str, seconds| code(open(folder.path(), "ab", &Secret::new(pin), &at(boot, seconds)));
+        assert_eq!([ask("000001", "one", 0), ask("000001", "two", 0), ask("000001", "three", 0)], ["pin_wrong"; 3]);
+        assert_eq!([ask("271828", "four", 4), ask("271828", "five", 5)], ["pin_wait", "open"]);
+    }
+
     #[test]
     fn the_wait_doubles_up_to_an_hour() {
         assert_eq!([0, 2, 3, 4, 5].map(wait_ms), [0, 0, 5_000, 10_000, 20_000]);

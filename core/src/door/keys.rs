@@ -56,6 +56,22 @@ impl Visit<'_> {
         self.keep_person(person)
     }
 
+    /// Locks the key of somebody with the PIN of the envelope instead of the old one, which stands where a password would.
+    /// Key and certificate stay the same, so nothing is recorded.
+    ///
+    /// Errors: `no_key`; `pin_weak`; those of [`keyring::open`] for the old PIN.
+    pub(super) fn change_pin(&mut self, id: &str) -> Result<Answer, Problem> {
+        let person = self.person(id)?;
+        let Some(key) = person.key() else {
+            return Err(Problem::error("no_key", "This person has no key, and so no PIN to change."));
+        };
+        let (old, new) = (self.password.clone().unwrap_or_default(), self.pin.clone().unwrap_or_default());
+        let opened = keyring::open(&self.store.folder, &key.fingerprint, &old, &self.facts.moment)?;
+        let locked = opened.lock(&new, &self.seed()?).map_err(keyring::problem)?;
+        keyring::keep(&self.store.folder, &key.fingerprint, &locked)?;
+        self.shelf()
+    }
+
     /// Marks the key of somebody as no longer good from an instant on.
     pub(super) fn revoke_key(&mut self, id: &str, from_ms: i64, reason: &str) -> Result<Answer, Problem> {
         let mut person = self.person(id)?;

@@ -1,5 +1,6 @@
 //! The only way in: one request, one answer. The window, the browser and the command line all speak it.
 
+mod agreement;
 mod audit;
 mod branches;
 mod bundles;
@@ -12,6 +13,8 @@ mod import;
 mod intake;
 mod keyring;
 mod keys;
+mod numbers;
+mod originals;
 mod paper;
 mod pieces;
 mod practise;
@@ -26,6 +29,7 @@ mod told;
 mod travel;
 mod verdict;
 
+pub use agreement::Compared as PagesCompared;
 pub use audit::audit;
 pub use branches::{BranchView, BranchesView, Step};
 pub use bundles::{BundlesView, MadeFile};
@@ -33,6 +37,8 @@ pub use by_hand::{ByHand, LateralByHand, Looking};
 pub use checks::{ChecksView, Tried};
 pub use export::{Exported, export};
 pub use intake::{Unsaid, line_and_defect};
+pub use numbers::{NumberRow, NumberState, Superseded, VoidedRow, beside};
+pub use originals::{Compared, Original, Originals, Search, State};
 pub use paper::{SignedBy, Trust, Trusted, check_file};
 pub use request::{Envelope, Request};
 pub use response::{Answer, Problem};
@@ -256,9 +262,12 @@ impl Visit<'_> {
             Request::Paper { repair } => self.paper(&repair),
             Request::ReadLabel { bytes } => self.read_label(&unpacked(&bytes)?),
             Request::Issue { repair } => self.issue(&repair),
+            Request::Void { repair, reason } => self.void(&repair, &reason),
+            Request::Numbers => self.numbers(),
             Request::Seal { repair } => self.seal(&repair),
             Request::MakeKey { person } => self.make_key(&person),
             Request::ImportKey { person, bytes } => self.import_key(&person, &unpacked(&bytes)?),
+            Request::ChangePin { person } => self.change_pin(&person),
             Request::RevokeKey { person, from_ms, reason } => self.revoke_key(&person, from_ms, &reason),
             Request::PersonCertificate { person } => self.person_certificate(&person),
             Request::Certificate { repair } => self.certificate(&repair),

@@ -2,13 +2,16 @@
 
 use serde::Serialize;
 
+use super::agreement::{self, Compared};
 use super::keys::{REVOKED, certificates, instant};
 use super::sealing::REHEARSAL;
 use super::verdict::{Finding, Look, Looked, Verdict, check_record};
-use crate::certificate::fonts::Fonts;
-use crate::seal::verify::{Checked, Signature, squeezed, verify};
+use crate::seal::verify::{Checked, Signature, verify};
 use crate::seal::{Certificate, SealError};
 use crate::shelf::Person;
+
+/// Said where the pages could not be compared letter by letter.
+const PARTLY: &str = " Of the pages only the main values were compared with the record: another version of the program made them, or they say something that the record does not hold.";
 
 /// One key's signature under a certificate.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
@@ -116,16 +119,18 @@ fn judge(name: &str, checked: &Checked, trusted: &Trusted) -> Verdict {
     if record.is_none() && by.iter().any(|one| one.trust == Trust::Rehearsal) {
         verdict.finding = Finding::Rehearsal;
     }
-    let flaws = [
-        (Look::File, file(checked)),
-        (Look::Keys, keys(&by, &verdict, trusted)),
-        (Look::Pages, pages(checked, &verdict)),
-    ];
+    let agreed = agreement::pages(checked, &verdict);
+    verdict.compared = agreed.clone().ok().flatten();
+    let flaws =
+        [(Look::File, file(checked)), (Look::Keys, keys(&by, &verdict, trusted)), (Look::Pages, agreed.clone().err())];
     let mut looked: Vec<Looked> = flaws.iter().map(|(at, flaw)| Looked { at: *at, right: flaw.is_none() }).collect();
     looked.append(&mut verdict.looked);
     let wrong: Vec<String> = flaws.into_iter().filter_map(|(_, flaw)| flaw).collect();
     if wrong.is_empty() {
         verdict.says = format!("{} {}", told(&by, trusted), verdict.says);
+        if verdict.compared == Some(Compared::Values) {
+            verdict.says.push_str(PARTLY);
+        }
     } else {
         verdict.finding = Finding::Changed;
         verdict.says = wrong.join(" ");
@@ -184,28 +189,6 @@ fn keys(by: &[SignedBy], verdict: &Verdict, trusted: &Trusted) -> Option<String>
     revoked
         .and_then(|one| one.revoked_ms.map(|from| (one, from)))
         .map(|(one, from)| format!("The key of {} is revoked from {}, before it signed.", one.name, instant(from)))
-}
-
-/// Returns what the record says and the pages don't.
-fn pages(checked: &Checked, verdict: &Verdict) -> Option<String> {
-    let told = verdict.told.as_ref()?;
-    let Ok(fonts) = Fonts::bundled() else { return None };
-    let number = verdict.certificate.strip_prefix("REHEARSAL").map_or(verdict.certificate.as_str(), str::trim_start);
-    let entries = format!("{} entries", verdict.entries);
-    let wanted = [
-        ("the head of the chain", verdict.head.as_str()),
-        ("the count of entries", &entries),
-        ("the number of the certificate", number),
-        ("the number of the repair", &verdict.number),
-        ("the owner’s key for the pipe", &told.asset),
-        ("the upstream node", &told.upstream),
-        ("the downstream node", &told.downstream),
-    ];
-    let names = told.signed.iter().map(|one| ("who signed", one.name.as_str()));
-    let shown = |text: &str| checked.text.contains(&squeezed(&fonts.printable(text)));
-    let absent: Vec<&str> =
-        wanted.into_iter().chain(names).filter(|(_, text)| !shown(text)).map(|(what, _)| what).collect();
-    (!absent.is_empty()).then(|| format!("The pages don’t say what the record inside says: {}.", absent.join(", ")))
 }
 
 /// Returns what a sound file shows about its keys.

@@ -156,6 +156,7 @@ impl Visit<'_> {
             | Command::Practise { .. }
             | Command::SetPace { .. }
             | Command::Issue { .. }
+            | Command::Void { .. }
             | Command::Photo { .. }
             | Command::WorkOut { .. } => Err(Problem::error("bad_request", "This command has a request of its own.")),
             Command::Report { happening, ago_ms } => {
@@ -184,7 +185,12 @@ impl Visit<'_> {
         self.tell_with(id, command, None)
     }
 
-    fn tell_with(&mut self, id: &str, command: &Command, number: Option<ShelfEvent>) -> Result<Answer, Problem> {
+    pub(super) fn tell_with(
+        &mut self,
+        id: &str,
+        command: &Command,
+        number: Option<ShelfEvent>,
+    ) -> Result<Answer, Problem> {
         let repair = self.store.repair(id)?;
         let events = match decide(Some(&repair), command, &self.facts, &self.people) {
             Ok(events) => events,
@@ -260,17 +266,9 @@ impl Visit<'_> {
         if !missing.is_empty() {
             return Err(Problem::refused(&missing));
         }
-        let number = self.certificate_number(repair.rehearsal)?;
+        let number = self.next_certificate(repair.rehearsal)?;
         let taken = ShelfEvent::NumberTaken { number: number.clone(), repair: id.to_owned() };
         self.tell_with(id, &Command::Issue { number }, Some(taken))
-    }
-
-    /// Returns the next number of this device: three characters that name it, and a counter that never goes back.
-    fn certificate_number(&mut self, rehearsal: bool) -> Result<String, Problem> {
-        let prefix = device_prefix(&self.facts.device);
-        let start = if rehearsal { format!("REHEARSAL {prefix}-R") } else { format!("{prefix}-") };
-        let count = self.store.numbers()?.iter().filter(|number| number.starts_with(&start)).count();
-        Ok(if rehearsal { format!("{start}{:03}", count + 1) } else { format!("{start}{:04}", count + 1) })
     }
 
     pub(super) fn certificate(&mut self, id: &str) -> Result<Answer, Problem> {

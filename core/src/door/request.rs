@@ -42,7 +42,7 @@ pub struct Envelope {
     /// kept, and whoever knows the hash of so short a secret knows the secret.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub pin: Option<Secret>,
-    /// The password of a key file.
+    /// The password of a key file; where a PIN is changed, the old one.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub password: Option<Secret>,
     pub request: Request,
@@ -226,6 +226,13 @@ pub enum Request {
     Issue {
         repair: String,
     },
+    /// Let the issued certificate no longer count: by the foreman, whose PIN the envelope carries, with a reason.
+    Void {
+        repair: String,
+        reason: String,
+    },
+    /// Every certificate number of this device, and what became of it.
+    Numbers,
     /// Sign the issued certificate with the key of who taps, opened by the PIN of the envelope. A rehearsal is signed
     /// with keys made on the spot.
     Seal {
@@ -239,6 +246,10 @@ pub enum Request {
     ImportKey {
         person: String,
         bytes: String,
+    },
+    /// Lock the key of somebody with another PIN: the new one is the envelope's PIN, the old one its password.
+    ChangePin {
+        person: String,
     },
     /// Mark the key of a person as no longer good from an instant on.
     RevokeKey {

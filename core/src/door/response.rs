@@ -18,6 +18,7 @@ use super::branches::BranchesView;
 use super::bundles::{BundlesView, MadeFile};
 use super::checks::ChecksView;
 use super::intake::{InspectionView, ListedFile};
+use super::numbers::NumberRow;
 use super::travel::Taken;
 use super::verdict::Verdict;
 
@@ -82,6 +83,9 @@ pub enum Answer {
     Checks(Box<ChecksView>),
     Read {
         entries: Vec<Heard>,
+    },
+    Numbers {
+        numbers: Vec<NumberRow>,
     },
     Rebuilt {
         repairs: usize,

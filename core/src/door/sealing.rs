@@ -20,7 +20,6 @@ use crate::certificate::{self, SIGNATURE_FIELDS};
 use crate::journal::{Hash, Journal};
 use crate::photos;
 use crate::procedure::{Event, Repair};
-use crate::register::Register;
 use crate::seal::x509::Holder;
 use crate::seal::{Block, Certificate, PrivateKey, Seed, Signer, sign};
 use crate::shelf::Role;
@@ -69,10 +68,12 @@ impl Visit<'_> {
     /// Checks a certificate or a record that somebody brings, by the keys of the people in this folder.
     pub(super) fn check_file(&mut self, name: &str, bytes: &[u8]) -> Result<Answer, Problem> {
         let mut verdict = check_file(name, bytes, &Trusted::people(&self.people));
-        let row = self.store.journal.search(&verdict.number, 50)?.into_iter().find(|row| row.number == verdict.number);
-        let latest = row.and_then(|row| row.certificate);
-        verdict.superseded_by =
-            latest.filter(|latest| !verdict.certificate.is_empty() && *latest != verdict.certificate);
+        let (later, why) = self.replaced(&verdict)?;
+        if let Some(why) = why {
+            let by = later.as_ref().map_or_else(|| "voided".to_owned(), |later| format!("superseded by {later}"));
+            verdict.says = format!("{} In this folder it is {by}: {why}", verdict.says);
+        }
+        verdict.superseded_by = later;
         Ok(Answer::Checked(Box::new(verdict)))
     }
 
@@ -140,7 +141,7 @@ impl Visit<'_> {
     }
 
     fn signed(&self, pdf: &[u8], repair: &Repair, hand: &Hand) -> Result<Vec<u8>, Problem> {
-        let fonts = Fonts::bundled().map_err(|why| Problem::error("certificate", why.to_string()))?;
+        let fonts = Fonts::shared().map_err(|why| Problem::error("certificate", why.to_string()))?;
         let place = ROLES.iter().position(|role| *role == hand.role).unwrap_or(0);
         let line = drawn(repair, hand.role);
         let moment = &self.facts.moment;
@@ -159,7 +160,7 @@ impl Visit<'_> {
             ],
             name,
         };
-        let signer = Signer { key: &hand.key, chain: &hand.chain, fonts: &fonts };
+        let signer = Signer { key: &hand.key, chain: &hand.chain, fonts };
         sign(pdf, &signer, &block).map_err(keyring::problem)
     }
 }

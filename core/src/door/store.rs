@@ -10,7 +10,7 @@ use crate::journal::{Appended, Draft, Entry, Fault, Hash, Journal, NUMBERS, SHEL
 use crate::procedure::apply::apply_record;
 use crate::procedure::{Event, Record, Repair};
 use crate::register::{Register, Row};
-use crate::shelf::{Person, ShelfEvent, ShelfRecord, ShelfState};
+use crate::shelf::{Person, ShelfEvent, ShelfRecord, ShelfState, TakenNumber};
 use crate::view;
 
 /// The journal with a memory of what it says. The memory is only ever a copy: heads that moved throw it away.
@@ -20,7 +20,7 @@ pub struct Store {
     /// Whose own head a repair is told by, where several devices went on with it.
     pub(super) device: String,
     shelf: Option<(Vec<Hash>, ShelfState)>,
-    numbers: Option<(Vec<Hash>, Vec<String>)>,
+    numbers: Option<(Vec<Hash>, Vec<TakenNumber>)>,
     repairs: HashMap<String, (Vec<Hash>, Repair)>,
 }
 
@@ -118,15 +118,17 @@ impl Store {
 
     /// Returns the certificate numbers that were taken, in their order; those of the shelf first, where older versions
     /// kept them.
-    pub fn numbers(&mut self) -> Result<Vec<String>, Fault> {
+    pub fn numbers(&mut self) -> Result<Vec<TakenNumber>, Fault> {
         let heads = self.journal.heads(NUMBERS)?;
         if self.numbers.as_ref().is_none_or(|(seen, _)| *seen != heads) {
+            let start = ShelfState { numbers: self.shelf()?.numbers.clone(), ..ShelfState::default() };
             let entries = self.journal.entries(NUMBERS)?;
             let records = entries.iter().map(codec::decode).collect::<Result<Vec<ShelfRecord>, _>>()?;
-            self.numbers = Some((heads, ShelfState::replay(&records).numbers));
+            let events = records.iter().flat_map(|record| record.events.iter().map(|event| (event, &record.facts)));
+            let after = events.fold(start, |shelf, (event, facts)| shelf.apply(event, facts));
+            self.numbers = Some((heads, after.numbers));
         }
-        let fresh = self.numbers.iter().flat_map(|(_, numbers)| numbers).cloned().collect::<Vec<_>>();
-        Ok([self.shelf()?.numbers.clone(), fresh].concat())
+        Ok(self.numbers.iter().flat_map(|(_, numbers)| numbers).cloned().collect())
     }
 
     fn replayed(&self, id: &str) -> Result<Option<Repair>, Fault> {

@@ -2,7 +2,10 @@
 
 use serde::Serialize;
 
+use super::agreement::Compared;
 use super::history::History;
+use super::numbers::{Superseded, superseded};
+use super::originals::Originals;
 use super::paper::SignedBy;
 use super::record::{RecordFile, entries_of};
 use super::told::{Flag, Told, flags, told};
@@ -33,6 +36,16 @@ pub struct Verdict {
     pub signatures: Vec<SignedBy>,
     /// The number of the certificate that replaced this one, as far as this folder knows.
     pub superseded_by: Option<String>,
+    /// The earlier certificates of this repair, which no longer count.
+    pub supersedes: Vec<Superseded>,
+    /// What became of the photos of the record, where somebody brought originals.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub originals: Option<Originals>,
+    /// How far the pages were compared with the record inside; absent where there is none.
+    pub compared: Option<Compared>,
+    /// The repair as its record tells it.
+    #[serde(skip)]
+    pub repair: Option<Box<Repair>>,
 }
 
 /// One thing that was looked at.
@@ -94,6 +107,10 @@ impl Verdict {
             told: None,
             signatures: vec![],
             superseded_by: None,
+            supersedes: vec![],
+            originals: None,
+            compared: None,
+            repair: None,
         }
     }
 
@@ -142,6 +159,7 @@ fn judge(name: &str, file: &RecordFile) -> Verdict {
     verdict.look(Look::Chain, true);
     verdict.flags = flags(history.line(head).into_iter().map(|place| (place, &history.records[place])));
     verdict.told = Some(told(&repair));
+    verdict.supersedes = superseded(&repair);
     if heads_of(&entries) != file.heads {
         verdict.breaks_at = Some(entries.len());
         let says = "The head does not belong to the last entry: entries are missing at the end.";
@@ -153,7 +171,9 @@ fn judge(name: &str, file: &RecordFile) -> Verdict {
         return verdict.changed(Look::Top, says.into());
     }
     verdict.look(Look::Top, true);
-    stands_for(verdict, &repair)
+    let mut verdict = stands_for(verdict, &repair);
+    verdict.repair = Some(Box::new(repair));
+    verdict
 }
 
 fn broken_at(entries: &[Entry], fault: &Fault) -> Option<usize> {
@@ -180,5 +200,8 @@ fn stands_for(mut verdict: Verdict, repair: &Repair) -> Verdict {
         }
         (_, None) => (Finding::Changed, format!("{whole} But the repair is not complete, or not signed.")),
     };
+    let before: String =
+        verdict.supersedes.iter().map(|one| format!(" It supersedes {}: {}", one.number, one.reason)).collect();
+    let says = format!("{says}{before}");
     Verdict { finding, says, certificate: issued.unwrap_or_default(), ..verdict }
 }

@@ -7,7 +7,7 @@ use super::practice::Practice;
 use super::repair::{
     Answered, AtMark, Attempt, AttemptEnded, Broken, Choice, ClockJump, Closed, Correction, CorrectionOf, Doubt, Go,
     Issued, LateralOpened, Note, Photo, Reading, ReadingField, Repair, Sealed, Signature, StageSpan, Stamp, Target,
-    TestPush, Waiver, WorkedOut,
+    TestPush, Voided, Waiver, WorkedOut,
 };
 use super::stage::Stage;
 use crate::facts::Facts;
@@ -54,6 +54,7 @@ pub fn apply(repair: Option<Repair>, event: &Event, facts: &Facts) -> Option<Rep
             issued_before: vec![],
             closed: None,
             branches: vec![],
+            voided: vec![],
             choices: vec![],
             practice: None,
             last_moment: facts.moment.clone(),
@@ -141,6 +142,10 @@ fn change(repair: &mut Repair, event: &Event, facts: &Facts) {
             });
         }
         Event::Issued { number } => repair.issued = Some(Issued { at, number: number.clone() }),
+        Event::Voided { number, reason, foreman } => {
+            reopen(repair);
+            repair.voided.push(Voided { at, number: number.clone(), reason: reason.clone(), foreman: foreman.clone() });
+        }
         Event::BranchChosen { head, over, reason, foreman } => {
             repair.branches.clear();
             repair.choices.push(Choice {
@@ -257,6 +262,7 @@ fn change_attempt(attempt: &mut Attempt, event: &Event, facts: &Facts) {
         | Event::Unrepaired { .. }
         | Event::Signed { .. }
         | Event::Issued { .. }
+        | Event::Voided { .. }
         | Event::BranchChosen { .. }
         | Event::PractiseBegun { .. }
         | Event::PaceSet { .. }

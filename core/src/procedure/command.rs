@@ -94,6 +94,11 @@ pub enum Command {
     Issue {
         number: String,
     },
+    /// Ask: let the issued certificate no longer count, by the foreman.
+    Void {
+        reason: String,
+        foreman: String,
+    },
     /// Report: a task of the method statement is answered.
     Answer {
         task: String,

@@ -150,6 +150,7 @@ impl Step<'_> {
                 self.record(Event::Issued { number: number.clone() });
                 Ok(())
             }
+            Command::Void { reason, foreman } => self.void(reason, foreman, around),
             Command::Answer { task, answer } => self.answer(task, answer),
             Command::Report { happening, ago_ms } => {
                 self.report(happening, (*ago_ms).max(0));
@@ -310,6 +311,17 @@ impl Step<'_> {
             reason: reason.to_owned(),
             foreman: foreman.to_owned(),
         });
+        Ok(())
+    }
+
+    fn void(&mut self, reason: &str, foreman: &str, around: &Around) -> Result<(), Refusal> {
+        by_foreman(foreman, around)?;
+        given(reason)?;
+        let Some(number) = self.repair.issued.as_ref().map(|issued| issued.number.clone()) else {
+            let what = "No certificate is issued for this repair, so none can be voided.";
+            return refuse(Broken::with(Rule::BadValue, &[("what", t(what))]));
+        };
+        self.record(Event::Voided { number, reason: reason.to_owned(), foreman: foreman.to_owned() });
         Ok(())
     }
 

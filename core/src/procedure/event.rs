@@ -157,6 +157,12 @@ pub enum Event {
         pace: u32,
         real: Moment,
     },
+    /// The foreman voided the issued certificate: it no longer counts, and its number is not used again.
+    Voided {
+        number: String,
+        reason: String,
+        foreman: String,
+    },
     /// A key signed the issued certificate.
     Sealed {
         role: Role,

@@ -1,6 +1,6 @@
 //! The state of a repair: everything that its entries say, put together.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use serde::{Deserialize, Serialize};
 
@@ -79,6 +79,9 @@ pub struct Repair {
     /// Records that were issued before the repair went on, oldest first; each is superseded by the next.
     #[serde(default)]
     pub issued_before: Vec<Issued>,
+    /// Which of them the foreman voided, and why.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub voided: Vec<Voided>,
     pub closed: Option<Closed>,
     /// The heads, where several devices went on and nobody has chosen yet; filled in from the journal.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
@@ -368,11 +371,36 @@ pub struct Issued {
     pub number: String,
 }
 
+/// The foreman let a certificate no longer count.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Voided {
+    pub at: Stamp,
+    pub number: String,
+    pub reason: String,
+    pub foreman: String,
+}
+
 /// The repair was closed without an accepted patch.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Closed {
     pub at: Stamp,
     pub reason: String,
+}
+
+/// Adds whoever stands under a key that names a person.
+fn named(state: &serde_json::Value, found: &mut BTreeSet<String>) {
+    match state {
+        serde_json::Value::Object(all) => {
+            for (key, value) in all {
+                if let (true, Some(id)) = (["person", "foreman"].contains(&key.as_str()), value.as_str()) {
+                    found.insert(id.to_owned());
+                }
+                named(value, found);
+            }
+        }
+        serde_json::Value::Array(all) => all.iter().for_each(|one| named(one, found)),
+        _ => {}
+    }
 }
 
 /// Where a repair stands as a whole.
@@ -403,6 +431,20 @@ pub enum Ending {
 }
 
 impl Repair {
+    /// Returns the ids of everybody who is named in the state, each once.
+    pub fn people(&self) -> BTreeSet<String> {
+        let state = serde_json::to_value(self).unwrap_or_default();
+        let mut found = BTreeSet::new();
+        named(&state, &mut found);
+        found
+    }
+
+    /// Returns why an earlier certificate of this repair no longer counts: a whole sentence.
+    pub fn why_superseded(&self, number: &str) -> &str {
+        let voided = self.voided.iter().rev().find(|voided| voided.number == number);
+        voided.map_or("The repair went on after it.", |voided| voided.reason.as_str())
+    }
+
     /// Returns the attempt that was begun last, ended or not.
     pub fn last_attempt(&self) -> Option<&Attempt> {
         self.attempts.last()

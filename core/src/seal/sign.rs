@@ -145,7 +145,7 @@ fn seal(mut bytes: Vec<u8>, old: usize, signer: &Signer) -> Result<Vec<u8>, Seal
 }
 
 fn find(bytes: &[u8], wanted: &[u8], from: usize) -> Option<usize> {
-    bytes.get(from..)?.windows(wanted.len()).position(|part| part == wanted).map(|at| at + from)
+    memchr::memmem::find(bytes.get(from..)?, wanted).map(|at| at + from)
 }
 
 fn text_string(text: &str) -> Object {

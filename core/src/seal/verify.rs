@@ -6,13 +6,19 @@
 //!
 //! Source: ISO 32000-1, 12.8; ETSI EN 319 142-1; the attacks by later updates ("shadow" and "incremental saving").
 
+mod parts;
+mod text;
 mod updates;
+
+use std::collections::BTreeMap;
 
 use lopdf::{Document, LoadOptions, Object};
 use sha2::{Digest, Sha256};
 
 use super::sign::fields;
 use super::{Certificate, cms};
+use parts::Update;
+use updates::NO_BASE;
 
 /// A larger file is not opened. Sixty photos as a certificate carries them take half of it.
 pub const MOST_BYTES: usize = 32 << 20;
@@ -31,8 +37,12 @@ pub struct Checked {
     pub flaws: Vec<String>,
     /// In the order in which they were made.
     pub signatures: Vec<Signature>,
-    /// What the pages say, in the order of the writing, without spaces and breaks.
-    pub text: String,
+    /// What each page says, in the order of the writing, without spaces and breaks.
+    pub pages: Vec<String>,
+    /// The pictures of the photos, as JPEG files, by their place in the content.
+    pub pictures: BTreeMap<usize, Vec<u8>>,
+    /// What the file says of the program that made it.
+    pub made_by: String,
     /// The files inside: name and bytes.
     pub attachments: Vec<(String, Vec<u8>)>,
 }
@@ -69,10 +79,19 @@ pub fn verify(pdf: &[u8]) -> Result<Checked, String> {
             "This file is larger than any certificate ({most} MB at most), and was not read. Ask for the certificate as it was issued."
         ));
     }
-    let file = load(pdf)?;
-    let mut checked = Checked { text: text(&file), attachments: attachments(&file), ..Checked::default() };
+    let (file, updates) = match parts::read(pdf) {
+        Some(parts) => (parts.file, Some(parts.updates)),
+        None => (load(pdf)?, None),
+    };
+    let mut checked = Checked {
+        pages: text::pages(&file),
+        pictures: text::pictures(&file),
+        made_by: made_by(&file).unwrap_or_default(),
+        attachments: attachments(&file),
+        ..Checked::default()
+    };
     checked.flaws.extend(updates::active_content(&file));
-    signatures(pdf, &file, &mut checked);
+    signatures(pdf, &file, updates, &mut checked);
     Ok(checked)
 }
 
@@ -93,18 +112,16 @@ fn load(pdf: &[u8]) -> Result<Document, String> {
     }
 }
 
-fn signatures(pdf: &[u8], file: &Document, checked: &mut Checked) {
+fn signatures(pdf: &[u8], file: &Document, updates: Option<Vec<Update>>, checked: &mut Checked) {
     let mut found = vec![];
-    let fields = fields(file);
-    if fields.len() > MOST_SIGNATURES {
-        checked.flaws.push(format!("It has {} fields for signatures; {MOST_SIGNATURES} are allowed.", fields.len()));
+    let fields = fields(file).len();
+    if fields > MOST_SIGNATURES {
+        checked.flaws.push(format!("It has {fields} fields for signatures; {MOST_SIGNATURES} are allowed."));
         return;
     }
-    for (name, id) in fields {
-        let Ok(field) = file.get_dictionary(id) else { continue };
-        let Ok(value) = field.get(b"V") else { continue };
-        let signed = file.dereference(value).ok().and_then(|(_, signed)| signed.as_dict().ok());
-        match signed.ok_or_else(|| "its value is no signature".to_owned()).and_then(|signed| one(pdf, &name, signed)) {
+    let mut hashes = Hashes::of(pdf);
+    for (name, signed) in filled(file) {
+        match signed.and_then(|signed| one(&mut hashes, &name, signed)) {
             Ok((signature, flaw)) => {
                 checked.flaws.extend(flaw.map(|flaw| format!("The signature “{name}” does not hold: {flaw}.")));
                 found.push(signature);
@@ -113,40 +130,80 @@ fn signatures(pdf: &[u8], file: &Document, checked: &mut Checked) {
         }
     }
     found.sort_by_key(|signature| signature.end);
-    if let Some(last) = found.last()
-        && last.end != pdf.len()
-    {
-        let more = pdf.len().saturating_sub(last.end);
-        checked.flaws.push(format!("{more} bytes were added after the last signature."));
-    }
     let ends: Vec<usize> = found.iter().map(|signature| signature.end).collect();
-    checked.flaws.extend(updates::flaws(pdf, &ends));
+    if let Some(last) = ends.last() {
+        let more = pdf.len().saturating_sub(*last);
+        if more > 0 {
+            checked.flaws.push(format!("{more} bytes were added after the last signature."));
+        }
+        let updates = updates.or_else(|| parts::read(&pdf[..*last]).map(|parts| parts.updates));
+        checked.flaws.extend(updates.map_or(vec![NO_BASE.into()], |updates| updates::flaws(&updates, &ends)));
+    }
     checked.signatures = found;
+}
+
+/// Returns the values of the fields that are filled, in the order of what their signatures cover.
+fn filled(file: &Document) -> Vec<(String, Result<&lopdf::Dictionary, String>)> {
+    let value = |id| file.get_dictionary(id).ok()?.get(b"V").ok();
+    let signed = |value| file.dereference(value).ok().and_then(|(_, signed)| signed.as_dict().ok());
+    let values = fields(file).into_iter().filter_map(|(name, id)| Some((name, value(id)?)));
+    let mut found: Vec<_> =
+        values.map(|(name, value)| (name, signed(value).ok_or("its value is no signature".to_owned()))).collect();
+    found.sort_by_key(|(_, signed)| {
+        let range = signed.as_ref().ok()?.get(b"ByteRange").ok()?.as_array().ok()?;
+        range.get(1)?.as_i64().ok()
+    });
+    found
+}
+
+/// The hashes of what signatures cover. One covers all that the one before it covers, so the file is read once.
+struct Hashes<'a> {
+    pdf: &'a [u8],
+    hashed: usize,
+    hasher: Sha256,
+}
+
+impl<'a> Hashes<'a> {
+    fn of(pdf: &'a [u8]) -> Self {
+        Self { pdf, hashed: 0, hasher: Sha256::new() }
+    }
+
+    /// Returns the SHA-256 of the bytes up to `open`, and from `close` to `end`.
+    fn around(&mut self, open: usize, close: usize, end: usize) -> [u8; 32] {
+        if open < self.hashed {
+            *self = Self::of(self.pdf);
+        }
+        self.hasher.update(&self.pdf[self.hashed..open]);
+        self.hashed = open;
+        self.hasher.clone().chain_update(&self.pdf[close..end]).finalize().into()
+    }
 }
 
 /// Returns a signature and what is wrong with it.
 ///
 /// Errors: what keeps it from being read at all.
-fn one(pdf: &[u8], name: &str, signed: &lopdf::Dictionary) -> Result<(Signature, Option<String>), String> {
+fn one(hashes: &mut Hashes, name: &str, signed: &lopdf::Dictionary) -> Result<(Signature, Option<String>), String> {
     let word = |key: &[u8]| signed.get(key).and_then(Object::as_name).unwrap_or_default();
     if word(b"SubFilter") != b"ETSI.CAdES.detached" {
         return Err("it is of another kind than PAdES".into());
     }
+    let pdf = hashes.pdf;
     let (open, close, end) = range(pdf, signed).ok_or("the bytes that it covers are not the file around it")?;
     let der = unpacked(pdf, open, close, signed)?;
     let read = cms::read(&der).map_err(|why| why.to_string())?;
-    let hash: [u8; 32] = Sha256::new().chain_update(&pdf[..open]).chain_update(&pdf[close..end]).finalize().into();
+    let hash = hashes.around(open, close, end);
+    let made = read.is_of_its_key();
     let at = signed.get(b"M").ok().and_then(|at| instant(at.as_str().ok()?));
     let flaw = if hash != read.hash {
         Some("what it covers was changed since it was made".to_owned())
-    } else if !read.is_of_its_key() {
+    } else if !made {
         Some("it was not made by the key of its certificate".to_owned())
     } else {
         out_of_time(&read.certificate, at)
     };
     let signature = Signature {
         field: name.to_owned(),
-        intact: hash == read.hash && read.is_of_its_key(),
+        intact: hash == read.hash && made,
         certificate: Some(read.certificate),
         others: read.others,
         at,
@@ -220,20 +277,14 @@ fn instant(text: &[u8]) -> Option<(i64, i32)> {
     Some((at.timestamp_millis(), at.offset().local_minus_utc() / 60))
 }
 
-/// Returns what the pages say, without spaces and breaks, so that a line that was broken is found all the same.
-fn text(file: &Document) -> String {
-    let pages = || file.get_pages().into_keys().take(MOST_PAGES);
-    let read = || {
-        let chunks = pages().flat_map(|page| file.extract_text_chunks_with_limit(&[page], MOST_UNFOLDED / MOST_PAGES));
-        chunks.filter_map(Result::ok).collect::<String>()
-    };
-    let all = std::panic::catch_unwind(std::panic::AssertUnwindSafe(read)).unwrap_or_default();
-    squeezed(&all)
-}
-
 /// Returns a text without spaces and breaks.
 pub fn squeezed(text: &str) -> String {
     text.chars().filter(|letter| !letter.is_whitespace()).collect()
+}
+
+fn made_by(file: &Document) -> Option<String> {
+    let info = file.dereference(file.trailer.get(b"Info").ok()?).ok()?.1.as_dict().ok()?;
+    lopdf::decode_text_string(info.get(b"Creator").ok()?).ok()
 }
 
 /// Returns the files that the catalog names as belonging to the document.
@@ -243,12 +294,7 @@ fn attachments(file: &Document) -> Vec<(String, Vec<u8>)> {
         let name = lopdf::decode_text_string(specification.get(b"UF").ok()?).ok()?;
         let held = file.dereference(specification.get(b"EF").ok()?).ok()?.1.as_dict().ok()?.get(b"F").ok()?;
         let stream = file.dereference(held).ok()?.1.as_stream().ok()?;
-        let plain = if stream.dict.has(b"Filter") {
-            stream.decompressed_content_with_limit(MOST_UNFOLDED / MOST_ATTACHMENTS).ok()?
-        } else {
-            stream.content.clone()
-        };
-        Some((name, plain))
+        Some((name, text::plain(stream, MOST_UNFOLDED / MOST_ATTACHMENTS)?))
     };
     let listed = file.catalog().ok().and_then(|catalog| catalog.get(b"AF").ok());
     let listed = listed.and_then(|all| file.dereference(all).ok()?.1.as_array().ok());

@@ -37,6 +37,12 @@ pub enum ShelfEvent {
         number: String,
         repair: String,
     },
+    /// The foreman let a certificate no longer count; its number stays taken.
+    NumberVoided {
+        number: String,
+        repair: String,
+        reason: String,
+    },
     /// A bundle of this device was taken in for the first time; from then on only this key speaks for it.
     DeviceMet {
         device: String,
@@ -86,9 +92,27 @@ pub struct ShelfState {
     /// By the SHA-256 of the file.
     pub inspections: BTreeMap<String, Imported>,
     /// Certificate numbers that were taken, in their order.
-    pub numbers: Vec<String>,
+    pub numbers: Vec<TakenNumber>,
     /// The keys of other devices, by the device.
     pub devices: BTreeMap<String, String>,
+}
+
+/// A certificate number that a repair took.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct TakenNumber {
+    pub number: String,
+    /// The id of the repair.
+    pub repair: String,
+    pub at_ms: i64,
+    pub voided: Option<VoidedNumber>,
+}
+
+/// Why a number does not count.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct VoidedNumber {
+    pub reason: String,
+    pub person: Option<String>,
+    pub at_ms: i64,
 }
 
 /// A document that is found by its id.
@@ -124,7 +148,18 @@ impl ShelfState {
                 };
                 self.inspections.insert(sha256.clone(), imported);
             }
-            ShelfEvent::NumberTaken { number, .. } => self.numbers.push(number.clone()),
+            ShelfEvent::NumberTaken { number, repair } => self.numbers.push(TakenNumber {
+                number: number.clone(),
+                repair: repair.clone(),
+                at_ms: facts.moment.at_ms,
+                voided: None,
+            }),
+            ShelfEvent::NumberVoided { number, reason, .. } => {
+                if let Some(taken) = self.numbers.iter_mut().find(|taken| taken.number == *number) {
+                    let (reason, person) = (reason.clone(), facts.person.clone());
+                    taken.voided = Some(VoidedNumber { reason, person, at_ms: facts.moment.at_ms });
+                }
+            }
             // The first key stays, whatever comes later.
             ShelfEvent::DeviceMet { device, key } => {
                 self.devices.entry(device.clone()).or_insert_with(|| key.clone());

@@ -29,6 +29,7 @@ function kept(view, me) {
     { label: say("key.made"), value: `${date(made, offset)}, ${time(made, offset)}` },
     { label: say("key.print"), value: html`<span class="hash">${grouped(fingerprint)}</span>`, note: say("key.print_note") },
   ])}${way({ label: say("key.hand_out"), note: say("key.hand_out_note"), does: { do: "person_certificate", person: me.id } })}
+  <details><summary>${say("key.change")}</summary>${form({ id: "change-pin", kind: "stack", does: { do: "change_pin", person: me.id }, inside: html`${field({ id: "old-pin", name: "password", label: say("key.old_pin"), type: "password", mode: "numeric", needed: true })}${newPin("new-pin")}<button type="submit" class="way"><b>${say("key.change_act")}</b><small>${say("key.make_note")}</small></button>` })}</details>
   <details><summary>${say("key.revoke")}</summary>${form({ id: "revoke", kind: "stack", does: { do: "revoke_key", person: me.id, from_ms: view.now?.at_ms ?? made }, inside: html`<p class="soft">${say("key.revoke_note")}</p>
     ${field({ id: "revoke-why", name: "reason", label: say("key.revoke_why"), needed: true })}<button type="submit" class="way"><b>${say("key.revoke_act")}</b></button>` })}</details>`;
 }

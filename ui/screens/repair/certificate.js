@@ -2,9 +2,12 @@
 
 import { html } from "../../html.js";
 import { date } from "../../format.js";
+import { form } from "../../parts/action.js";
 import { act, deck, small } from "../../parts/deck.js";
 import { facts } from "../../parts/facts.js";
+import { field } from "../../parts/field.js";
 import { note } from "../../parts/note.js";
+import { keyOf, pin } from "../../parts/pin.js";
 import { section } from "../../parts/section.js";
 import { way } from "../../parts/way.js";
 import { say } from "../../text/say.js";
@@ -25,13 +28,30 @@ export function render(view) {
       ${repair.issued && facts([{ label: say("certificate.issued"), value: when(view, repair.issued.at) }])}${view.ending !== null && signatures(view)}${repair.issued && seal(view)}
       ${way({ label: say("done.record"), note: say("done.record_note"), does: { do: "record", repair: repair.id } })}
       ${sending(view)}${way({ label: say("review.again"), note: say("review.again_note"), href: to(view, "review") })}
-      ${means(view)}
+      ${means(view)}${before(view)}
+      ${repair.issued && voiding(view)}
       ${!repair.issued && inTheWay(view)}</aside></div>`,
     foot: foot(view),
   });
 }
 
 const when = (view, stamp) => `${date(stamp.moment.at_ms, view.now?.offset_min ?? 0)}, ${at(view, stamp.moment.at_ms)}`;
+
+// A paper that takes the place of an earlier one names it, and why.
+function before({ repair }) {
+  const last = repair.issued_before?.at(-1);
+  if (!last) return "";
+  const why = repair.voided?.findLast(({ number }) => number === last.number)?.reason ?? say("certificate.went_on");
+  return note({ lead: say("certificate.supersedes", { number: last.number }), text: why });
+}
+
+function voiding(view) {
+  const { repair } = view;
+  const me = view.people.find(({ id }) => id === view.person);
+  const open = me?.role === "foreman" && html`<details><summary>${say("certificate.void")}</summary>${form({ id: "void", kind: "stack", does: { do: "void", repair: repair.id }, then: `#/repair/${repair.id}`, inside: html`<p class="soft">${say("certificate.void_note")}</p>
+    ${field({ id: "void-why", name: "reason", label: say("certificate.void_why"), needed: true })}${!repair.rehearsal && keyOf(me) && pin("void-pin")}<button type="submit" class="way"><b>${say("certificate.void_act", { number: repair.issued.number })}</b></button>` })}</details>`;
+  return html`${way({ label: say("numbers.title"), note: say("numbers.note"), href: "#/numbers" })}${open}`;
+}
 
 function means({ repair, ending }) {
   const of = repair.rehearsal ? "rehearsal" : ending === "accepted" ? "means" : "not_mended";

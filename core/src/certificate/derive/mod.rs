@@ -81,6 +81,18 @@ pub fn derive(
     Ok(words_of::for_reader(repair.contract.reader, || content(&case, chain, photos, &made_at)))
 }
 
+/// Begins the line that says which program made a paper.
+pub const PROGRAM: &str = concat!("Mendline ", env!("CARGO_PKG_VERSION"), ", offline");
+/// Follows it, before the device.
+pub const ON_DEVICE: &str = ", device ";
+
+/// Returns what an issued certificate said when it was made, as far as the record tells it: without photos, and with
+/// whatever stood in its way. `None` of a repair that has none.
+pub fn again(repair: &Repair, chain: &ChainFacts, people: &[Person]) -> Option<Content> {
+    let (kind, issued) = (kind(repair)?, repair.issued.as_ref()?);
+    Some(content(&Case::of(repair, people, kind), chain, &|_| None, &issued.at.moment))
+}
+
 fn content(case: &Case, chain: &ChainFacts, photos: &dyn Fn(&str) -> Option<Vec<u8>>, made_at: &Moment) -> Content {
     let at_ms = case.repair.issued.as_ref().map_or(made_at.at_ms, |issued| issued.at.moment.at_ms);
     let number = number(case.repair);
@@ -93,7 +105,7 @@ fn content(case: &Case, chain: &ChainFacts, photos: &dyn Fn(&str) -> Option<Vec<
             contract::Paper::Letter => Paper::Letter,
         },
         reader: case.repair.contract.reader,
-        made_by: format!("Mendline {}, offline, device {}", env!("CARGO_PKG_VERSION"), chain.device),
+        made_by: format!("{PROGRAM}{ON_DEVICE}{}", chain.device),
         at_ms,
         utc_offset_min: case.clock.offset_min(),
         result: answers::result(case, departures.len()),

@@ -11,6 +11,7 @@ use crate::units::Span;
 /// Returns the reasons in the order in which they are read: what page 1 cuts first stands last.
 pub fn reasons(case: &Case) -> Vec<Note> {
     let mut found = what_it_is_not(case);
+    found.extend(supersedes(case));
     if case.kind == Kind::Unrepaired {
         found.extend(ended(case));
     }
@@ -40,6 +41,21 @@ fn what_it_is_not(case: &Case) -> Vec<Note> {
             vec![note("Not mended", "The defect is not mended. Nobody may take this record for a certificate.".into())]
         }
     }
+}
+
+/// Names the certificate that this one replaces. Those before that one, it names itself.
+fn supersedes(case: &Case) -> Option<Note> {
+    let before = case.repair.issued_before.last()?;
+    let (number, day) = (&before.number, case.clock.date(before.at.moment.at_ms));
+    let why = words::stopped(&words::capital(case.repair.why_superseded(number)));
+    let voided = case.repair.voided.iter().rev().find(|voided| voided.number == *number);
+    let by = voided.map_or_else(String::new, |voided| {
+        format!(" Voided by {}, {}.", case.name(Some(&voided.foreman)), case.clock.minute(voided.at.moment.at_ms))
+    });
+    Some(note(
+        "Supersedes",
+        format!("This paper takes the place of {number} of {day}, which no longer counts. {why}{by}"),
+    ))
 }
 
 fn doubts(case: &Case) -> Vec<Note> {

@@ -2,10 +2,14 @@
 
 use std::collections::BTreeSet;
 
+use lopdf::xref::XrefEntry;
 use lopdf::{Dictionary, Document, Object, ObjectId};
 
 use super::super::sign::fields;
-use super::load;
+use super::parts::{Update, is_table};
+
+/// Said where the updates can't be followed, so that nobody knows what was signed first.
+pub const NO_BASE: &str = "The file before the first signature can't be told from it.";
 
 /// The keys that a signature may have; others can change what it stands for.
 const SIGNATURE_KEYS: [&[u8]; 8] =
@@ -15,72 +19,51 @@ const SIGNATURE_KEYS: [&[u8]; 8] =
 const ACTIVE: [&[u8]; 9] =
     [b"JS", b"JavaScript", b"OpenAction", b"AA", b"XFA", b"OCProperties", b"RichMediaContent", b"Movie", b"Launch"];
 
-/// Stands in the trailer of an update, before the place of the table that it adds to.
-const PREVIOUS: &[u8] = b"/Prev ";
-
-/// Ends every update, before the place of its table.
-const TABLE: &[u8] = b"\nstartxref\n";
-
-/// Returns what is wrong with the updates that end at `ends`, in their order.
-pub fn flaws(pdf: &[u8], ends: &[usize]) -> Vec<String> {
+/// Returns what is wrong with the updates of a file whose signatures end at `ends`, in their order.
+pub fn flaws(updates: &[Update], ends: &[usize]) -> Vec<String> {
     let Some(first) = ends.first() else { return vec![] };
-    let Some(base) = base(&pdf[..*first]) else {
-        return vec!["The file before the first signature can't be told from it.".into()];
+    let Some(place) = updates.iter().position(|update| update.end == *first) else {
+        return vec![NO_BASE.into()];
     };
     let mut found = vec![];
-    let mut before = match load(&pdf[..base]) {
-        Ok(file) => file,
-        Err(why) => return vec![why],
-    };
-    if pdf[..base].windows(TABLE.len()).filter(|part| *part == TABLE).count() > 1 {
+    if place > 0 {
         found.push("The file was put together from several updates before it was signed.".into());
     }
-    for end in ends {
-        match load(&pdf[..*end]) {
-            Ok(after) => {
-                found.extend(changed(&before, &after));
-                before = after;
-            }
-            Err(why) => found.push(why),
-        }
-    }
+    found.extend(updates[place..].iter().flat_map(|update| update.flaws.clone()));
     found
 }
 
-/// Returns where the file ended that the first update was written behind: its trailer says where that one's table is.
-fn base(pdf: &[u8]) -> Option<usize> {
-    let previous = pdf.windows(PREVIOUS.len()).rposition(|part| part == PREVIOUS)? + PREVIOUS.len();
-    let digits: String =
-        pdf[previous..].iter().map_while(|byte| byte.is_ascii_digit().then_some(*byte as char)).collect();
-    let wanted = format!("startxref\n{digits}\n%%EOF");
-    let at = pdf.windows(wanted.len()).position(|part| part == wanted.as_bytes())?;
-    Some(at + wanted.len())
-}
-
 /// Returns what an update changed beyond filling one field.
-fn changed(before: &Document, after: &Document) -> Vec<String> {
+pub fn changed(before: &Document, update: &Document) -> Vec<String> {
     let mut found = vec![];
     for key in [&b"Root"[..], b"Info", b"ID", b"Encrypt"] {
-        if before.trailer.get(key).ok() != after.trailer.get(key).ok() {
+        if before.trailer.get(key).ok() != update.trailer.get(key).ok() {
             found.push(format!("An update changed the {} of the file.", String::from_utf8_lossy(key)));
         }
     }
+    found.extend(lost(before, update));
     let known: Vec<ObjectId> = fields(before).into_iter().map(|(_, id)| id).collect();
     let mut filled = vec![];
-    for (id, old) in before.objects.iter().filter(|(_, old)| !is_table(old)) {
-        match after.objects.get(id) {
-            Some(new) if new == old => {}
-            Some(new) if known.contains(id) && fills(old, new) => filled.push(*id),
-            Some(new) => found.push(format!("An update changed {} (object {}).", what(new), id.0)),
-            None => found.push(format!("An update took out {} (object {}).", what(old), id.0)),
+    for (id, new) in update.objects.iter().filter(|(_, new)| !is_table(new)) {
+        match before.objects.get(id) {
+            Some(old) if known.contains(id) && fills(old, new) => filled.push(*id),
+            Some(old) if new != old => found.push(format!("An update changed {} (object {}).", what(new), id.0)),
+            Some(_) => {}
+            None if renumbered(before, *id) => {
+                found.push(format!("An update put {} (object {}) in another's place.", what(new), id.0));
+            }
+            None => {}
         }
     }
-    let [field] = filled[..] else {
-        found.push(format!("An update filled {} signature fields; it may fill one.", filled.len()));
-        return found;
+    let shown = match filled[..] {
+        [field] => belongs(before, update, field),
+        _ => {
+            found.push(format!("An update filled {} signature fields; it may fill one.", filled.len()));
+            BTreeSet::new()
+        }
     };
-    let shown = belongs(after, field, &before.objects.keys().copied().collect());
-    for (id, new) in after.objects.iter().filter(|(id, new)| !before.objects.contains_key(id) && !is_table(new)) {
+    let added = |(id, new): &(&ObjectId, &Object)| !before.objects.contains_key(id) && !is_table(new);
+    for (id, new) in update.objects.iter().filter(added) {
         if !shown.contains(id) {
             found.push(format!("An update added {} (object {}) that no signature shows.", what(new), id.0));
         } else if let Some(flaw) = strange(new) {
@@ -90,9 +73,24 @@ fn changed(before: &Document, after: &Document) -> Vec<String> {
     found
 }
 
-/// The tables of where objects stand are written anew by every update.
-fn is_table(object: &Object) -> bool {
-    object.as_stream().is_ok_and(|stream| stream.dict.has_type(b"XRef"))
+/// Says whether the number was another object's, of another generation: whatever names that one finds it no more.
+fn renumbered(before: &Document, (number, _): ObjectId) -> bool {
+    before.objects.range((number, 0)..=(number, u16::MAX)).next().is_some()
+}
+
+/// Returns what an update takes out, by calling its place free, or by naming a place where nothing can be read.
+fn lost(before: &Document, update: &Document) -> Vec<String> {
+    let listed = update.reference_table.entries.iter();
+    let gone = listed.filter(|(number, _)| **number != 0 && !update.objects.keys().any(|id| id.0 == **number));
+    gone.filter_map(|(number, entry)| {
+        let old = before.objects.iter().find(|(id, _)| id.0 == *number);
+        match (old, entry) {
+            (Some((_, old)), _) => Some(format!("An update took out {} (object {number}).", what(old))),
+            (None, XrefEntry::Free | XrefEntry::UnusableFree) => None,
+            (None, _) => Some(format!("An update holds something that can't be read (object {number}).")),
+        }
+    })
+    .collect()
 }
 
 /// Says whether a field was empty and is now signed, and is otherwise the same.
@@ -114,15 +112,17 @@ fn same(one: &Dictionary, other: &Dictionary) -> bool {
 }
 
 /// Returns the new objects that the signature and the appearance of a field lead to.
-fn belongs(file: &Document, field: ObjectId, old: &BTreeSet<ObjectId>) -> BTreeSet<ObjectId> {
+fn belongs(before: &Document, update: &Document, field: ObjectId) -> BTreeSet<ObjectId> {
     let mut found = BTreeSet::new();
     let mut open: Vec<&Object> = vec![];
-    if let Ok(field) = file.get_dictionary(field) {
+    if let Ok(field) = update.get_dictionary(field) {
         open.extend([field.get(b"V").ok(), field.get(b"AP").ok()].into_iter().flatten());
     }
     while let Some(object) = open.pop() {
         match object {
-            Object::Reference(id) if !old.contains(id) && found.insert(*id) => open.extend(file.objects.get(id)),
+            Object::Reference(id) if !before.objects.contains_key(id) && found.insert(*id) => {
+                open.extend(update.objects.get(id));
+            }
             Object::Array(all) => open.extend(all),
             Object::Dictionary(all) => open.extend(all.iter().map(|(_, value)| value)),
             Object::Stream(stream) => open.extend(stream.dict.iter().map(|(_, value)| value)),

@@ -53,3 +53,4 @@ apart-step-signed = Signed: { $detail }
 apart-step-issued = Certificate { $detail }
 apart-step-sealed = Key signed: { $detail }
 apart-step-branch_chosen = Chosen: { $detail }
+apart-step-voided = Certificate voided: { $detail }
