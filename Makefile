@@ -5,6 +5,8 @@
 # make kills    kills the program 3000 times in the middle of its work (about twenty minutes)
 # make fuzz     looks for inputs that break a promise, 20 minutes for each kind (MINUTES=5 for less, FUZZ=pdf for one)
 # make screens  pictures of the screens, in out/screens
+# make screens  pictures of every screen in both engines, two sizes and three lights, in out/screens (index.html shows them)
+# make bench-ui how fast the screens feel, printed
 # make pictures the few of them that the README shows, anew in docs/pictures
 # make android  type-checks the window for phones (about ten minutes the first time)
 # make deps     what the targets above need, without running them
@@ -16,7 +18,7 @@ SHELL := /bin/bash
 .ONESHELL:
 .SILENT:
 .DEFAULT_GOAL := run
-.PHONY: run window serve test kills fuzz screens pictures android deps deps-core deps-window deps-test
+.PHONY: run window serve test kills fuzz screens pictures android deps deps-core deps-window deps-test bench-ui
 
 export PATH := $(HOME)/.cargo/bin:$(PATH)
 BUILT := $(or $(CARGO_TARGET_DIR),target)/debug
@@ -78,14 +80,22 @@ fuzz: deps-core
 	done
 
 screens: deps-core deps-test
+# One engine alone, or some screens: make screens SHOTS="chromium hold reading"
+screens: deps-core deps-window deps-test
 	cargo build --package mendline-core
+	cargo build --package mendline-app
 	mkdir -p out/screens
-	node tests/ui/screens.mjs out/screens
+	MENDLINE_BUILT="$(abspath $(BUILT))" xvfb-run --auto-servernum --server-args="-screen 0 1400x1024x24" \
+	  node tests/ui/screens.mjs out/screens $(SHOTS)
+
+bench-ui: deps-core deps-test
+	cargo build --package mendline-core
+	MENDLINE_BUILT="$(abspath $(BUILT))" node tests/ui/bench.mjs
 
 pictures: deps-core deps-test
 	cargo build --package mendline-core
 	$(BUILT)/mendline demo --out out
-	node tests/ui/screens.mjs out/screens today planned runs hold
+	node tests/ui/screens.mjs out/screens chromium today planned runs hold
 	mkdir -p docs/pictures
 	cp out/screens/today_day_laptop.png docs/pictures/today.png
 	cp out/screens/planned_day_laptop.png docs/pictures/plan.png

@@ -388,7 +388,7 @@ listenForSteps(root, {
   changed: (input) => { keepTyped(input); cues.play("tap"); announce(say("step.value", { value: input.value, unit: document.getElementById(`${input.id}-unit`)?.textContent ?? "" })); },
 });
 
-listenForPads(root);
+listenForPads(root, (pen) => announce(say(`pad.${pen}`)));
 
 const HELD = { held: "hold.started", armed: "hold.press_again", early: "hold.let_go", lapsed: "hold.not_confirmed" };
 listenForHolds(root, {

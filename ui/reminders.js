@@ -67,6 +67,7 @@ function ofHold(node, hold, trouble) {
     ...ofReading(node, hold.reading_due_ms),
     { at_ms: hold.gap_from_ms, cue: "alarm", says: say("remind.gap", { node }), about: `${node} reading` },
     ...(hold.missing_ms > 0 ? [{ at_ms: hold.earliest_release_ms, cue: "done", says: say("remind.enough", { node }), about: `${node} enough` }] : []),
+    ...(hold.leak?.limit_ms ? [{ at_ms: hold.leak.limit_ms - 5 * MINUTE, cue: "warn", says: say("remind.leak", { node }), about: `${node} leak` }] : []),
     ...(trouble?.kind === "pressure" ? [{ at_ms: trouble.at_ms, cue: "alarm", says: say(trouble.low ? "remind.low" : "remind.high", { node }), about: `${node} pressure`, every_ms: 2 * MINUTE }] : []),
   ];
 }

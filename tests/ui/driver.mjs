@@ -126,6 +126,13 @@ class Window {
     await this.send("POST", `${this.session}/actions`, { actions: [{ type: "pointer", id: "mouse", parameters: { pointerType: "mouse" }, actions }] });
   }
 
+  /** Makes the page this large, in CSS px. */
+  async resize(width, height) {
+    const [frame, bar] = await this.run("return [outerWidth - innerWidth, outerHeight - innerHeight]");
+    await this.send("POST", `${this.session}/window/rect`, { x: 0, y: 0, width: width + frame, height: height + bar });
+    await until(() => this.run("return innerWidth === args[0] && innerHeight === args[1]", width, height)).catch(() => {});
+  }
+
   /** Returns a picture of the page as PNG. */
   async screenshot() {
     return Buffer.from(await this.send("GET", `${this.session}/screenshot`), "base64");

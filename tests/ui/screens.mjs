@@ -1,109 +1,51 @@
-// Takes pictures of every screen, for people to look at: `node screens.mjs FOLDER [WORD …]`, as `make screens` does.
+// Takes pictures of every screen, for people to look at: `node screens.mjs FOLDER [chromium|webkit] [WORD …]`, as `make screens` does.
+// In Chromium, and in the real window, whose engine is WebKit; at two sizes, in three lights. `index.html` in the folder shows them.
 
-import { mkdir, readFile, readdir } from "node:fs/promises";
+import { mkdir, readdir, writeFile } from "node:fs/promises";
 import { join } from "node:path";
-import { chromium } from "playwright-core";
-import { serveMendline } from "./mendline.mjs";
-import { stages } from "./stages.mjs";
-import { Walk, asker } from "./walk.mjs";
+import { inBrowserShots } from "./shots/chromium.mjs";
+import { inWindowShots } from "./shots/webkit.mjs";
+import { shots } from "./shots.mjs";
 
 const SIZES = [{ name: "phone", width: 360, height: 640 }, { name: "laptop", width: 1280, height: 800 }];
-const [folder = "out/screens", ...words] = process.argv.slice(2);
-const FLAGS = ["--no-sandbox", "--disable-gpu", "--disable-background-networking", "--disable-component-update", "--disable-sync", "--no-first-run"];
+const LIGHTS = ["day", "sun", "night"];
+const ENGINES = { chromium: inBrowserShots, webkit: inWindowShots };
+
+const [folder = "out/screens", ...rest] = process.argv.slice(2);
+const engines = Object.keys(ENGINES).filter((name) => rest.includes(name));
+const words = rest.filter((word) => !(word in ENGINES));
 
 await mkdir(folder, { recursive: true });
-const core = await serveMendline();
-const api = asker(core.address);
-const browser = await chromium.launch({ executablePath: "/usr/bin/chromium", args: FLAGS });
+let wrong = 0;
+for (const name of engines.length > 0 ? engines : Object.keys(ENGINES)) await take(name);
+await writeFile(join(folder, "index.html"), index(await readdir(folder)));
+process.exitCode = wrong > 0 ? 1 : 0;
 
-async function shoot(name, hash, { lights = ["day"], sizes = SIZES, full = true } = {}) {
-  if (words.length > 0 && !words.some((word) => name.includes(word))) return;
-  for (const { name: size, width, height } of sizes) {
-    const context = await browser.newContext({ viewport: { width, height }, deviceScaleFactor: 1 });
-    await context.addInitScript(() => localStorage.setItem("mendline.person", "varga"));
-    const page = await context.newPage();
-    const problems = [];
-    page.on("console", (said) => said.type() === "error" && problems.push(said.text()));
-    page.on("pageerror", (problem) => problems.push(String(problem)));
-    await page.goto(core.address);
-    await page.locator("h1").waitFor();
-    await page.evaluate((to) => { location.hash = to; }, hash);
-    await page.waitForTimeout(350);
-    for (const light of lights) {
-      await page.evaluate((to) => { document.documentElement.dataset.light = to; }, light);
-      await page.screenshot({ path: join(folder, `${name}_${light}_${size}.png`) });
-      if (full && light === "day") await page.screenshot({ path: join(folder, `${name}_${light}_${size}_whole.png`), fullPage: true });
+async function take(engine) {
+  const camera = await ENGINES[engine](SIZES);
+  try {
+    for await (const shot of shots(camera.api)) {
+      if (words.length > 0 && !words.some((word) => shot.name.includes(word))) continue;
+      for (const size of SIZES) {
+        const { pictures, problems } = await camera.take(shot, size, LIGHTS).catch((problem) => ({ pictures: [], problems: [String(problem)] }));
+        for (const { light, png, whole } of pictures) await writeFile(join(folder, `${shot.name}_${light}_${size.name}${whole ? "_whole" : ""}${engine === "webkit" ? "_webkit" : ""}.png`), png);
+        for (const problem of problems) { wrong += 1; console.error(`${shot.name}, ${size.name}, ${engine}: ${problem}`); }
+      }
     }
-    const wider = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-    if (wider > 0) problems.push(`${wider} px wider than the screen`);
-    for (const problem of problems) console.error(`${name}, ${size}: ${problem}`);
-    await context.close();
+  } finally {
+    await camera.end();
   }
 }
 
-const ALL = ["day", "sun", "night"];
-await shoot("first-run", "#/");
-await shoot("intake-empty", "#/intake");
-const opened = await new Walk(api).open({ number: "R-07" });
-const { files } = await api.ask({ do: "inspections" });
-await shoot("intake", "#/intake");
-await shoot("line", `#/intake/${files[0].file}/0`);
-await shoot("line-tallow", `#/intake/${files[0].file}/1`);
-await shoot("by-hand", "#/by-hand");
-await shoot("checks", "#/checks");
-await shoot("check-wall", `#/repair/${opened.id}/checks/wall-thickness`);
-await shoot("check-thrust", `#/repair/${opened.id}/checks/end-thrust`);
-await shoot("taken", `#/repair/${opened.id}`);
-await shoot("plan", `#/repair/${opened.id}/plan`);
-await opened.plan();
-await shoot("planned", `#/repair/${opened.id}`);
-await opened.goOn();
-await shoot("label", `#/repair/${opened.id}/label`);
-await shoot("paper", `#/repair/${opened.id}/paper`);
-const at = async (stage, options) => (await (await new Walk(api).open(options)).plan()).to(stage);
-const PRESSING = /^(runs|hold|time over|pressure|rehearsal|go$)/;
-for await (const { name, hash } of stages(api)) await shoot(name.replaceAll(/\W+/g, "-"), hash, { lights: PRESSING.test(name) ? ALL : ["day"] });
-const held = await at("wet_out", { number: "R-05" });
-await held.go();
-await held.report({ what: "joined" }, 75);
-await held.report({ what: "target_reached", gauge_pa: 131_000 }, 52);
-for (const [gauge_pa, ago] of [[130_000, 45], [129_000, 38], [128_000, 25], [127_000, 17], [126_000, 8]]) await held.report({ what: "reading", gauge_pa, pipe_mc: 12_000, upstream_um: 350_000, by: "hand", gauge: "G-04" }, ago);
-const mixed = await at("wet_out", { number: "R-10" });
-await mixed.go();
-await mixed.report({ what: "joined" }, 13);
-await shoot("today", "#/", { lights: ALL });
-const done = await at("deflation", { number: "R-03" });
-await done.answer("deflation");
-await done.goOn();
-await shoot("verification", `#/repair/${done.id}`);
-await done.report({ what: "at_the_mark", beyond_um: -3_000 });
-await done.answer("wet_out", "placement", "inflation", "hold", "verification");
-await shoot("lateral", `#/repair/${done.id}/lateral/1`);
-await done.report({ what: "lateral_opened", lateral: 1, open_pct: 94, coupon: true });
-const inside = (await readFile(new URL("../../fixtures/photos/" + (await readdir(new URL("../../fixtures/photos/", import.meta.url))).find((name) => name.endsWith(".jpg")), import.meta.url))).toString("base64");
-const { repair: { photos } } = await api.ask({ do: "keep_photo", repair: done.id, label: "Downstream edge, seen again", bytes: inside });
-await shoot("photo-taken", `#/repair/${done.id}/photo`);
-await shoot("mark", `#/repair/${done.id}/mark/${photos.at(-1).sha256}`);
-await shoot("correct", `#/repair/${done.id}/correct`);
-await shoot("review", `#/repair/${done.id}/review`);
-for (const one of done.view.review.broken.filter(({ waived, waivable }) => waivable && !waived)) await done.waive(one.rule, one.subject);
-await shoot("review-waived", `#/repair/${done.id}/review`);
-await done.tell({ command: "judge", accept: true, reasons: [] }, "varga");
-await shoot("sign", `#/repair/${done.id}`);
-const line = [[100, 500], [300, 200], [500, 700], [700, 300], [900, 600]];
-for (const person of ["ekdal", "varga"]) await done.tell({ command: "sign", name: "", statement: "I sign.", strokes: [line] }, person);
-await api.ask({ do: "issue", repair: done.id });
-await shoot("issued", `#/repair/${done.id}`);
-await shoot("search", "#/search");
-await shoot("send", "#/send");
-await shoot("send-one", `#/send/${done.id}`);
-await shoot("take", "#/take");
-await shoot("people", "#/people");
-await shoot("shelf", "#/shelf");
-for (const kind of ["contract", "resin", "patch", "packer", "instrument", "method"]) await shoot(`shelf-${kind}`, `#/shelf/${kind}`, { sizes: SIZES.slice(0, 1) });
-await shoot("sheet-resin", "#/shelf/resin/Q30");
-await shoot("sheet-contract", "#/shelf/contract/QM-2026-31");
-await shoot("check", "#/check");
-await shoot("help", "#/help");
-await browser.close();
-await core.stop();
+// One row a screen and engine, the lights side by side.
+function index(files) {
+  const rows = new Map();
+  for (const file of files.filter((one) => one.endsWith(".png")).sort()) {
+    const [, name, size, more] = /^(.+)_(?:day|sun|night)_(phone|laptop)(.*)\.png$/.exec(file) ?? [];
+    if (!name) continue;
+    const key = `${name}, ${size}${more.replaceAll("_", ", ")}`;
+    rows.set(key, [...(rows.get(key) ?? []), file]);
+  }
+  const row = ([key, all]) => `<h2>${key}</h2><p>${all.map((file) => `<a href="${file}"><img loading="lazy" src="${file}" alt="${file}"></a>`).join(" ")}</p>`;
+  return `<!doctype html><meta charset="utf-8"><title>Screens</title><style>img { max-width: 32%; border: 1px solid }</style>${[...rows].map(row).join("\n")}\n`;
+}

@@ -7,6 +7,7 @@ import { createRequire } from "node:module";
 import { after, before } from "node:test";
 import { chromium } from "playwright-core";
 import { serveMendline } from "./mendline.mjs";
+import { fromFolder } from "./shots/from-folder.mjs";
 import { asker } from "./walk.mjs";
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
@@ -38,6 +39,7 @@ export function onCore(prepare = () => {}) {
     page.on("pageerror", (problem) => problems.push(String(problem)));
     page.on("dialog", (box) => { problems.push(`${box.type()}: ${box.message()}`); box.dismiss(); });
     page.on("request", (request) => { if (new URL(request.url()).origin !== core.origin && !/^(blob|data):/.test(request.url())) problems.push(`outside: ${request.url()}`); });
+    await fromFolder(page);
     await page.goto(core.address);
     await page.locator("h1").waitFor();
     await goTo(page, hash);

@@ -74,9 +74,9 @@ export class Walk {
   values(task) {
     const now = Date.now();
     const numbers = { at_ms: now, until_ms: now + 8 * 3600e3, least_um: 196_500, most_um: 199_000, gauge_pa: 50_000, held_ms: 300_000, drop_pa: 0, stored_least_mc: 10_000, stored_most_mc: 20_000,
-      resin_mc: 19_200, air_mc: 13_100, pipe_mc: 12_800, front_um: 198_000, rear_um: 202_000, mass_a_mg: 812_000, mass_b_mg: 406_000, mixed_ms: 190_000, oxygen_permille: 209, pct: 88, hour: 5, mass_g: 2_000, height_um: 2_000, carbon_monoxide_ppm: 2 };
+      resin_mc: 19_200, air_mc: 13_100, pipe_mc: 12_800, front_um: 198_000, rear_um: 202_000, mass_a_mg: 812_000, mass_b_mg: 406_000, mixed_ms: 190_000, oxygen_permille: 209, pct: 88, hour: 5, mass_g: 2_000, height_um: 2_000, carbon_monoxide_ppm: 2, outside_pa: 101_300 };
     const texts = { expires_a: "2030-02-11", expires_b: "2030-02-09", lot_a: "26-0811-A", lot_b: "26-0809-B", lot_patch: "GM-5512", gauge: "G-04", thermometer: "T-09", counter: "C-02", number: "CS-1014-1", entry: "none", how: "weighed", where_to: "Quillmere yard", what: "gloves, wipes" };
-    return Object.fromEntries(task.fields.filter((one) => !one.optional || ["mass_a_mg", "mass_b_mg"].includes(one.key)).map(({ key, shape }) => {
+    return Object.fromEntries(task.fields.filter((one) => !one.optional || ["mass_a_mg", "mass_b_mg", "outside_pa"].includes(one.key)).map(({ key, shape }) => {
       if (shape.kind === "number" || shape.kind === "time") return [key, numbers[key] ?? shape.least ?? 0];
       if (shape.kind === "choice" && !texts[key]) return [key, shape.options[0][0]];
       return [key, texts[key] ?? "as planned"];

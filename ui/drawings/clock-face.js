@@ -8,11 +8,11 @@ const R = 62;
 
 /**
  * Returns the face. `marks` are { from, to, kind } in hours 0 to 12 as seen looking `direction`, "downstream" or "upstream";
- * a range runs clockwise. A kind is "defect", "dot" or "lateral". `seam` is an hour. Seen against the recorded direction,
+ * a range runs clockwise. A kind is "defect", "dot", "lateral" or "round", which needs no hour. `seam` is an hour. Seen against the recorded direction,
  * hours are mirrored: `mirrored(3)` is 9.
  */
 export function clockFace({ marks = [], seam, direction, recorded = direction }) {
-  const turn = direction === recorded ? (mark) => mark : ({ from, to, ...rest }) => ({ ...rest, from: mirrored(to ?? from), to: to === undefined ? undefined : mirrored(from) });
+  const turn = direction === recorded ? (mark) => mark : ({ from, to, ...rest }) => (from === undefined ? rest : { ...rest, from: mirrored(to ?? from), to: to === undefined ? undefined : mirrored(from) });
   const stitched = seam === undefined ? undefined : direction === recorded ? seam : mirrored(seam);
   return html`<svg class="clock-face" viewBox="-96 -92 192 186" role="img" aria-label="${say(`face.${direction}`)}"><circle class="d-line" r="${R}"/><circle class="d-line" r="69"/>
     ${hourTicks()}${[12, 3, 6, 9].map((hour) => { const [x, y] = polar(hour, 41); return html`<text x="${x}" y="${y + 5}" text-anchor="middle">${hour}</text>`; })}
@@ -26,6 +26,7 @@ export const mirrored = (hour) => { const other = (12 - hour) % 12; return other
 
 function draw({ from, to = from, kind }) {
   if (kind === "lateral") return html`<g transform="rotate(${(from % 12) * 30})"><rect class="d-paper" x="-9" y="-71" width="18" height="12"/><path class="d-line" d="M-9 -62V-82M9 -62V-82"/></g>`;
+  if (kind === "round") return html`<circle class="d-arc" r="65.5"/>`;
   if (kind === "dot" || from === to) { const [x, y] = polar(from, 58); return html`<circle class="d-ink" cx="${x}" cy="${y}" r="5"/>`; }
   return html`<path class="d-arc" d="${arc(from, to, 65.5)}"/>${[from, to].map((hour) => spoke(hour, 59, 77, "d-line"))}`;
 }

@@ -106,7 +106,7 @@ const SIDES = { left: ["left", "middle", "right"], right: ["right", "middle", "l
 function spread(observations, length) {
   const sorted = [...observations].sort((a, b) => a.at_m - b.at_m);
   const near = (a, b) => a && b && Math.abs(a.at_m - b.at_m) < length * 0.05;
-  const taken = [[], [], []];
+  const taken = { names: [[], [], []], leaders: [] };
   const placed = new Map();
   for (const seen of [...sorted].sort((a, b) => weight(b) - weight(a))) {
     const i = sorted.indexOf(seen);
@@ -117,13 +117,17 @@ function spread(observations, length) {
   return sorted.map((seen) => { const { level, side, none } = placed.get(seen); return { ...seen, level, side, name: none ? undefined : seen.name }; });
 }
 
-function room({ name = "" }, share, sides, taken) {
+// The line down from a name crosses no name that stands lower, and no line from above crosses this name.
+function room({ name = "" }, share, sides, { names, leaders }) {
   const wide = name.length * LETTER;
-  for (const [level, names] of taken.entries()) {
+  const under = (level) => names.slice(0, level).flat();
+  for (const level of names.keys()) {
+    if (under(level).some(({ from, to }) => share > from && share < to)) continue;
     for (const side of sides) {
       const from = share - { left: wide + 0.02, middle: wide / 2, right: -0.02 }[side];
-      const free = from > 0.02 && from + wide < 0.98 && names.every((other) => from + wide < other.from || from > other.to);
-      if (free) { names.push({ from, to: from + wide }); return { level, side }; }
+      const free = from > 0.02 && from + wide < 0.98 && names[level].every((other) => from + wide < other.from || from > other.to)
+        && leaders.every((other) => other.level <= level || other.share < from || other.share > from + wide);
+      if (free) { names[level].push({ from, to: from + wide }); leaders.push({ level, share }); return { level, side }; }
     }
   }
   return undefined;

@@ -23,9 +23,13 @@ const CELSIUS: Field = Field::from("temperature", "°C", -100.0, 300.0);
 pub const READINGS: Field = Field::other("readings", "", Allowed::Rows(&[MINUTE, GAUGE_BAR, CELSIUS]));
 
 /// The fewest readings that allow a verdict.
-const FEWEST: usize = 5;
+pub const FEWEST: usize = 5;
 /// Below this fall a packer counts as steady.
 const STEADY_BAR_PER_H: f64 = 0.02;
+/// A greater rise from one reading to the next means that air was added.
+const ADDED_BAR: f64 = 0.02;
+/// The standard atmosphere: 101 325 Pa (ISO 2533:1975; NIST SP 811, 2008, B.8).
+pub const STANDARD_ATMOSPHERE_BAR: f64 = 1.013_25;
 
 /// Returns the gauge pressure after a change of temperature: `p₂ = (p₁ + p_atm)·T₂/T₁ − p_atm`, bar, without rounding.
 ///
@@ -128,6 +132,20 @@ pub fn decay(readings: &[PackerReading], atmospheric_bar: f64, lower_limit_bar: 
     Ok(Decay { leak: Some(leak), verdict: verdict(&leak, raw_fall) })
 }
 
+/// Returns the readings since air was last added: from the last one that stands more than 0.02 bar above the one before it,
+/// the cooling taken out. Only they are of a closed packer. All of them where none rose, or where they are no readings.
+///
+/// In order of time. Source: design rule of this project.
+pub fn since_added(readings: &[PackerReading], atmospheric_bar: f64) -> &[PackerReading] {
+    let rose = |pair: &[PackerReading]| match pair {
+        [a, b] => after_cooling(b.gauge_bar, b.celsius, a.celsius, atmospheric_bar)
+            .is_ok_and(|at_the_same| at_the_same - a.gauge_bar > ADDED_BAR),
+        _ => false,
+    };
+    let first = readings.windows(2).rposition(rose).map_or(0, |before| before + 1);
+    readings.get(first..).unwrap_or(readings)
+}
+
 fn too_few() -> Decay {
     Decay { leak: None, verdict: Verdict::TooFewReadings }
 }
@@ -212,6 +230,24 @@ mod tests {
         assert_eq!(decay(&twice, 1.013, 1.1), Err(Refused::ReadingsOutOfOrder { index: 3 }));
         twice[3].minutes = f64::NAN;
         assert!(decay(&twice, 1.013, 1.1).is_err());
+    }
+
+    #[test]
+    fn only_what_follows_the_last_rise_is_of_a_closed_packer() {
+        let of = |gauges: &[(f64, f64)]| -> Vec<PackerReading> {
+            let one = |(i, &(gauge_bar, celsius)): (usize, &(f64, f64))| PackerReading {
+                minutes: i as f64,
+                gauge_bar,
+                celsius,
+            };
+            gauges.iter().enumerate().map(one).collect()
+        };
+        let left = |gauges: &[(f64, f64)]| since_added(&of(gauges), 1.013).len();
+        assert_eq!(left(&[]), 0);
+        assert_eq!(left(&[(1.3, 12.0), (1.2, 12.0), (1.31, 12.0), (1.2, 12.0), (1.3, 12.0), (1.29, 12.0)]), 2);
+        // A gauge that is read a hundredth higher adds no air, nor does a pipe that grows warm.
+        assert_eq!(left(&[(1.3, 12.0), (1.31, 12.0), (1.3, 12.0)]), 3);
+        assert_eq!(left(&[(1.3, 12.0), (1.34, 17.0), (1.34, 17.0)]), 3);
     }
 
     /// NIST Statistical Reference Datasets, Norris (linear regression, 36 points), <https://www.itl.nist.gov/div898/strd/>,

@@ -295,7 +295,7 @@ fn happen(attempt: &mut Attempt, happening: &Happening, at: Stamp) {
         Happening::TargetReached { gauge_pa } => {
             attempt.target.get_or_insert(Target { at, gauge_pa: *gauge_pa });
         }
-        Happening::Reading { gauge_pa, pipe_mc, water_mc, patch_mc, upstream_um, by, gauge, why } => {
+        Happening::Reading { gauge_pa, pipe_mc, water_mc, patch_mc, upstream_um, by, gauge, why, outside_pa } => {
             attempt.readings.push(Reading {
                 at,
                 gauge_pa: *gauge_pa,
@@ -306,6 +306,7 @@ fn happen(attempt: &mut Attempt, happening: &Happening, at: Stamp) {
                 by: *by,
                 gauge: gauge.clone(),
                 why: why.clone(),
+                outside_pa: *outside_pa,
             });
         }
         Happening::SampleFelt { hard } => attempt.sample.push((at, *hard)),

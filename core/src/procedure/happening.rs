@@ -63,6 +63,9 @@ pub enum Happening {
         gauge: String,
         #[serde(default)]
         why: String,
+        /// Pressure of the air outside, absolute; asked once, for the estimate of a leak.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        outside_pa: Option<Pressure>,
     },
     /// The sample in the manhole was felt. Soft forbids release; hard alone proves nothing.
     SampleFelt {

@@ -193,6 +193,9 @@ pub struct Reading {
     pub by: ReadBy,
     pub gauge: String,
     pub why: String,
+    /// Pressure of the air outside, absolute, where it was read with this one.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub outside_pa: Option<Pressure>,
 }
 
 /// A lateral that was opened.

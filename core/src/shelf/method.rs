@@ -183,7 +183,12 @@ impl TaskKind {
                 optional(instrument("tape", "Tape", InstrumentKind::Tape)),
                 optional(instrument("scale", "Scale", InstrumentKind::Scale)),
             ],
-            Self::Temperatures => temperatures(),
+            Self::Temperatures => {
+                // Between the summit of a high road and the deepest low over the sea; absolute, not gauge.
+                let outside =
+                    number("outside_pa", "Air pressure outside, absolute", "bar", 100_000, 3, 50_000, 110_000, 100);
+                temperatures().into_iter().chain([optional(outside)]).collect()
+            }
             Self::Battery => vec![number("pct", "Battery", "%", 1, 0, 0, 100, 1)],
             Self::BareEnds => vec![
                 number("front_um", "Bare end, front", "mm", 1000, 0, 0, 3_000_000, 1_000),

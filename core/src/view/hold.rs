@@ -2,6 +2,7 @@
 
 use serde::Serialize;
 
+use super::leak::{LeakView, leak};
 use crate::checks::hold::{Excursion, StretchKind};
 use crate::facts::Moment;
 use crate::procedure::happening::ReadBy;
@@ -32,6 +33,7 @@ pub struct HoldView {
     pub upstream_um: Option<Length>,
     /// The hold is over: the packer was let down.
     pub released_ms: Option<i64>,
+    pub leak: LeakView,
 }
 
 #[derive(Clone, Debug, Serialize)]
@@ -93,6 +95,7 @@ pub fn hold(plan: &Plan, attempt: &Attempt, now: &Moment) -> Option<HoldView> {
             .collect(),
         excursions: state.shown.excursions.clone(),
         upstream_um: attempt.readings.iter().rev().find_map(|reading| reading.upstream_um),
+        leak: leak(plan, attempt, &joined.moment, origin),
         released_ms: attempt.released.as_ref().map(|(at, _)| wall(times::between(&joined.moment, &at.moment))),
     })
 }

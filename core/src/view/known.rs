@@ -2,6 +2,7 @@
 
 use serde_json::{Map, Value, json};
 
+use super::leak;
 use crate::checks::packer_fit::MeasuredDiameter;
 use crate::procedure::line::{Coordinates, Node};
 use crate::procedure::plan::{FromNode, Plan};
@@ -9,7 +10,7 @@ use crate::procedure::repair::{Attempt, Repair};
 use crate::procedure::{spot, times};
 use crate::shelf::method::TaskKind;
 use crate::shelf::sheets::TimeRows;
-use crate::units::{Length, Temperature};
+use crate::units::{Length, Pressure, Temperature};
 
 /// Returns the known fields of a check by their names, in the units of the list; empty for what nobody has entered.
 pub fn known(repair: &Repair, check: &str) -> Map<String, Value> {
@@ -173,18 +174,15 @@ fn upstream(repair: &Repair) -> Value {
 fn decay(repair: &Repair) -> Value {
     let limit = plan(repair).map(|plan| plan.computed.window.lower_pa.as_bar());
     let before = repair.last_worked("pressure-decay").and_then(|one| one.worked.given("atmospheric_bar"));
-    json!({ "readings": repair.last_attempt().and_then(closed_packer), "lower_limit_bar": limit, "atmospheric_bar": before })
+    let outside = repair.last_attempt().and_then(leak::outside).map(Pressure::as_bar);
+    json!({ "readings": repair.last_attempt().and_then(closed_packer), "lower_limit_bar": limit, "atmospheric_bar": outside.or(before) })
 }
 
-/// Returns the readings of the hold that carry a temperature of patch or pipe, minutes from the first.
+/// Returns the readings since air was last added, minutes from the first of them.
 fn closed_packer(attempt: &Attempt) -> Option<Vec<[f64; 3]>> {
-    let warm = attempt.readings.iter().filter_map(|reading| Some((reading, reading.patch_mc.or(reading.pipe_mc)?)));
-    let read: Vec<_> = warm.collect();
-    let (first, _) = read.first()?;
-    let row = |(reading, at): &(&crate::procedure::repair::Reading, Temperature)| {
-        [minutes(times::between(&first.at.moment, &reading.at.moment)), reading.gauge_pa.as_bar(), at.as_celsius()]
-    };
-    Some(read.iter().map(row).collect())
+    let read = leak::closed_packer(attempt, &attempt.joined.as_ref()?.moment, leak::outside(attempt));
+    let first = read.first()?.minutes;
+    Some(read.iter().map(|one| [one.minutes - first, one.gauge_bar, one.celsius]).collect())
 }
 
 #[cfg(test)]

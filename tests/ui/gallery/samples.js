@@ -29,7 +29,7 @@ import { dialog } from "/parts/dialog.js";
 import { figure } from "/drawings/svg.js";
 import { defectsView, lateralsPlan, lineView } from "/drawings/line.js";
 import { detail } from "/drawings/detail.js";
-import { clockFace } from "/drawings/clock-face.js";
+import { faces } from "/parts/faces.js";
 import { tempRule } from "/drawings/temp-rule.js";
 import { holdChart } from "/drawings/hold-chart.js";
 import { edges } from "/drawings/edges.js";
@@ -88,7 +88,7 @@ export const SAMPLES = {
     main: html`<main class="intake"><div class="intake-draw">${figure({ inside: defectsView({ nodes: ["MH 214", "MH 215"], length_m: 46.8, label: "Line with five observations", observations: [
       { at_m: 6.35, name: "lateral", dots: [9] }, { at_m: 18.46, name: "crack", picked: true }, { at_m: 18.6, name: "damp", picked: true, arc: [10, 2], dots: [1] }, { at_m: 24.1, name: "lateral", dots: [3] }, { at_m: 31.9, name: "roots", dots: [12] }] }), caption: "Clock marks seen looking downstream, crown on top. Lengths to scale from the centre of MH 214; heights are not. Water runs from left to right." })}</div>
       <form class="intake-list">${choice({ legend: "Observations", aside: "5 read, 0 refused", name: "o", several: true, picked: ["2", "3"], kind: "section", options: [{ value: "1", strong: "Connection, DN 125", note: "BCA", at: ["6.35 m", "9 h"] }, { value: "2", strong: "Crack, longitudinal", note: "BAB B A", at: ["18.46 – 18.68 m", "10 – 2 h"] }, { value: "3", strong: "Infiltration, sweating", note: "BBF A", at: ["18.60 m", "1 h"] }] })}</form>
-      <div class="intake-side">${section({ title: "Picked", kind: "", inside: html`<figure class="face-row">${clockFace({ direction: "downstream", marks: [{ from: 10, to: 2 }, { from: 1, kind: "dot" }, { from: 3, kind: "lateral" }, { from: 9, kind: "lateral" }] })}<figcaption><b>Seen looking downstream</b><br>Crack over the crown, 10 to 2 h.</figcaption></figure>` })}</div></main>`,
+      <div class="intake-side">${section({ title: "Picked", kind: "", inside: html`${faces({ marks: [{ from: 10, to: 2 }, { from: 1, kind: "dot" }, { from: 3, kind: "lateral" }, { from: 9, kind: "lateral" }] })}<p>Crack over the crown, 10 to 2 h.</p>` })}</div></main>`,
     deck: deck({ act: act({ label: "Take 2 as the defect", note: "18.46 to 18.68 m, 10 to 2 h", href: "#plan" }) }) }),
   plan: () => plan(false),
   "plan-refused": () => plan(true),
@@ -161,7 +161,7 @@ export const SAMPLES = {
       ${clock({ what: "Less than a minute", ms: 42_300, note: "to 13:36" })}${clock({ what: "More than an hour", ms: 3_905_000, count: true })}
       ${figure({ inside: lateralsPlan({ nodes: ["MH 214", "MH 215"], length_m: 46.8, label: "Laterals from above", patch: { at_m: 18.57, length_m: 0.6 }, laterals: [{ at_m: 6.35, side: "left" }, { at_m: 24.1, side: "right", covered: true }] }), caption: "Laterals, from above" })}
       ${figure({ inside: lineView({ nodes: ["CO 3", "MH 9"], length_m: 8.4, hose_from: "end", rope_from: "start", packer: { at_m: 3, length_m: 1 }, patch: { at_m: 3, length_m: 0.6 }, target_m: 3, target_named: true, label: "hose from the right" }), caption: "Hose from the right" })}
-      <figure class="face-row">${clockFace({ direction: "downstream", seam: 2, marks: [{ from: 1, to: 4 }, { from: 9, kind: "lateral" }] })}<figcaption>Seen looking downstream</figcaption></figure><figure class="face-row">${clockFace({ direction: "upstream", recorded: "downstream", seam: 2, marks: [{ from: 1, to: 4 }, { from: 9, kind: "lateral" }] })}<figcaption>Seen looking upstream</figcaption></figure>
+      ${faces({ seam: 2, marks: [{ from: 1, to: 4 }, { from: 9, kind: "lateral" }] })}
       ${figure({ flush: true, inside: sumRule({ id: "s2", nominal: 140, left: 106, errors: [19, 10, 5], asked: 150, label: "short cover" }) })}
       ${figure({ flush: true, inside: edges({ from_m: 3, to_m: 3.6, found: [{ kind: "lift", at_m: 3.1, hour: 12, says: "lift, 12 h" }, { kind: "lateral", at_m: 3.4, hour: 5, says: "lateral, 5 h, open" }], label: "patch" }) })}</main>` }),
   dialog: () => page({ mast: mast({ title: "Dialog", where: "waiver" }), main: html`<main></main>${dialog({ id: "d", title: "Accept the cover of 106 mm", inside: html`<div class="stack">${note({ text: "150 mm asked by the contract. Your name and the reason are printed." })}${field({ id: "reason", label: "Reason, printed" })}${field({ id: "pin", label: "PIN of I. Varga", type: "password", mode: "numeric" })}</div>` })}` }),

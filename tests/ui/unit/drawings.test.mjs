@@ -9,6 +9,7 @@ import { clockFace, mirrored } from "../../../ui/drawings/clock-face.js";
 import { tempRule } from "../../../ui/drawings/temp-rule.js";
 import { holdChart } from "../../../ui/drawings/hold-chart.js";
 import { edges } from "../../../ui/drawings/edges.js";
+import { faces } from "../../../ui/parts/faces.js";
 import { PLACES, places } from "../../../ui/drawings/places.js";
 import { scale } from "../../../ui/drawings/scale.js";
 import { sumRule } from "../../../ui/drawings/sum-rule.js";
@@ -55,6 +56,20 @@ test("line: names of neighbours lean away from each other, what is picked wears 
   assert.match(text, /cx="0" cy="-8\.5"/);
 });
 
+test("line: no line down from a name crosses another name", () => {
+  // A crowded phone: each line down (x1, from y1) against each name (x, y, its letters at 7 of 300 px).
+  const seen = [["lateral", 17.8], ["broken pipe", 13.1], ["open crack", 7.6], ["infiltration", 18.6], ["crack", 18.5], ["roots", 31.9], ["lateral", 24.1]].map(([name, at_m]) => ({ name, at_m, minor: name === "lateral" }));
+  const text = sound(defectsView({ ...line, observations: seen }));
+  const names = [...text.matchAll(/<text class="d-halo" x="([\d.]+)%" y="(\d+)"\s*(?:dx="(-?\d+)")?\s*(?:text-anchor="(\w+)")?\s*>([^<]+)</g)].map(([, x, y, dx = "0", anchor = "start", name]) => {
+    const [wide, at] = [name.length * 7 / 3, Number(x) + Number(dx) / 3];
+    const from = at - { start: 0, middle: wide / 2, end: wide }[anchor];
+    return { name, y: Number(y), from, to: from + wide };
+  });
+  assert.ok(names.length >= 3, `${names.length} names`);
+  const lines = [...text.matchAll(/<line class="d-thin" x1="([\d.]+)%" y1="(84|68|52)"/g)].map(([, x, y]) => ({ x: Number(x), y: Number(y) }));
+  for (const { name, y, from, to } of names) for (const one of lines) assert.ok(one.y >= y + 4 || one.x <= from || one.x >= to, `a line at ${one.x} % runs through ${name}`);
+});
+
 test("laterals from above: left and right of the flow", () => {
   const text = sound(lateralsPlan({ nodes: ["a", "b"], length_m: 10, label: "x", laterals: [{ at_m: 2, side: "left" }, { at_m: 5, side: "right", covered: true }] }));
   assert.match(text, /<svg x="20%" y="50"/);
@@ -81,6 +96,20 @@ test("clock face: 3 h is on the right looking downstream, and 9 h when the same 
   assert.equal(at(9), "-58");
   assert.equal(values(sound(clockFace({ direction: "upstream", recorded: "downstream", marks: [{ from: 3, kind: "dot" }] })), "cx").at(-1), "-58");
   assert.deepEqual([12, 1, 3, 6, 9, 11].map(mirrored), [12, 11, 9, 6, 3, 1]);
+});
+
+test("clock face: what goes all round has no hour and looks the same from both sides", () => {
+  const round = (direction) => sound(clockFace({ direction, recorded: "downstream", marks: [{ kind: "round" }] }));
+  assert.match(round("downstream"), /<circle class="d-arc" r="65\.5"\/>/);
+  assert.equal(round("upstream").replace("upstream", "downstream"), round("downstream"));
+});
+
+test("both faces: each named by its direction, the hour mirrored on the second", () => {
+  const text = sound(faces({ marks: [{ from: 3, kind: "dot" }] }));
+  assert.deepEqual([...text.matchAll(/<circle class="d-ink" cx="(-?\d+)"/g)].map(([, x]) => Number(x)), [58, -58]);
+  assert.match(words(text), /Seen looking downstream .*Seen looking upstream/s);
+  const other = sound(faces({ marks: [{ from: 3, kind: "dot" }], recorded: "upstream" }));
+  assert.deepEqual([...other.matchAll(/<circle class="d-ink" cx="(-?\d+)"/g)].map(([, x]) => Number(x)), [-58, 58]);
 });
 
 test("clock face: a range runs clockwise over the crown, the long way where it is long", () => {

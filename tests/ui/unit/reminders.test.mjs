@@ -96,6 +96,12 @@ test("a pressure outside its window is said every two minutes", () => {
   assert.deepEqual(heard(answer, 20, 25.5), [21, 23, 25].map((at) => `${at} alarm: MH 1: pressure too low.`));
 });
 
+test("a packer that leaks is said five minutes before the lower limit", () => {
+  const answer = held({ reading_due_ms: 90 * MIN, gap_from_ms: 95 * MIN, leak: { limit_ms: 40 * MIN } });
+  assert.deepEqual(heard(answer, 30, 45), ["35 warn: MH 1: the packer leaks. About five minutes to the lower limit."]);
+  assert.deepEqual(heard(held({ reading_due_ms: 90 * MIN, gap_from_ms: 95 * MIN, leak: { limit_ms: null } }), 30, 45), []);
+});
+
 test("full cure is said, unless the attempt was ended", () => {
   const cured = { cure: { until_ms: 240 * MIN, reached: false } };
   assert.deepEqual(heard(held({ released_ms: 1 }, cured), 239, 241), ["240 done: MH 1: full cure."]);

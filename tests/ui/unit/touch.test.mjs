@@ -2,6 +2,7 @@ import test from "node:test";
 import assert from "node:assert/strict";
 import "../words.mjs";
 import { AGAIN_MS, HOLD_MS, IDLE, next, progress } from "../../../ui/touch/hold.js";
+import { penAfter } from "../../../ui/touch/pad.js";
 import { stepped } from "../../../ui/touch/entry.js";
 
 /** Runs [event, ms] pairs from rest and returns the last state. */
@@ -71,4 +72,13 @@ test("minutes and seconds step together", () => {
   assert.equal(stepped("3:10", 1, span), "3:15");
   assert.equal(stepped("2:58", 1, span), "3:00");
   assert.equal(stepped("0:03", -1, span), "0:00");
+});
+
+test("the pen goes by arrow keys, draws only while it is down, and stays in the field", () => {
+  const keys = (...pressed) => pressed.reduce((pen, [key, far]) => penAfter(pen, key, far), { at: [100, 500] });
+  assert.deepEqual(keys(["ArrowRight"], ["ArrowDown", true]), { at: [125, 600] });
+  assert.deepEqual(keys([" "], ["ArrowRight"], ["ArrowUp"]), { at: [125, 475], stroke: [[100, 500], [125, 500], [125, 475]] });
+  assert.deepEqual(keys([" "], ["ArrowRight"], [" "]), { at: [125, 500], done: [[100, 500], [125, 500]] });
+  assert.deepEqual(keys(...Array(20).fill(["ArrowLeft", true])).at, [0, 500]);
+  assert.equal(penAfter({ at: [0, 0] }, "Tab"), undefined);
 });

@@ -1,7 +1,7 @@
 // What is picked: on the clock face, in words, and from both nodes.
 
 import { html } from "../../html.js";
-import { clockFace } from "../../drawings/clock-face.js";
+import { faces } from "../../parts/faces.js";
 import { facts } from "../../parts/facts.js";
 import { say } from "../../text/say.js";
 import { clock, figures, stations } from "./seen.js";
@@ -10,9 +10,9 @@ import { clock, figures, stations } from "./seen.js";
 export function pickedSide({ listed }, shown, picked) {
   const chosen = shown.filter((one) => picked.includes(one.index));
   const laterals = shown.filter((one) => one.lateral && one.clock_from && !chosen.includes(one));
-  return html`<figure class="face-row">${clockFace({ direction: "downstream", marks: [...chosen.filter((one) => one.clock_from).map(mark), ...laterals.map(mark)] })}
-    <figcaption><b>${say("face.downstream")}</b><br>${chosen.length > 0 ? chosen.map((one) => html`${[one.words, clock(one)].filter(Boolean).join(", ")}.<br>`) : say("line.none_picked")}
-    ${laterals.length > 0 && html`<span class="soft">${say("line.elsewhere", { hours: [...new Set(laterals.map((one) => one.clock_from))].join(", ") })}</span>`}</figcaption></figure>
+  return html`${faces({ marks: [...chosen.filter((one) => one.clock_from).map(mark), ...laterals.map(mark)] })}
+    <p class="face-say">${chosen.length > 0 ? chosen.map((one) => html`${[one.words, clock(one)].filter(Boolean).join(", ")}.<br>`) : say("line.none_picked")}
+    ${laterals.length > 0 && html`<span class="soft">${say("line.elsewhere", { hours: [...new Set(laterals.map((one) => one.clock_from))].join(", ") })}</span>`}</p>
     ${chosen.length > 0 && facts(["upstream", "downstream"].map((end) => ({ label: say("plan.from", { node: listed[end] }), value: extent(chosen, `${end}_um`) })))}`;
 }
 

@@ -7,6 +7,7 @@ import { note } from "../../parts/note.js";
 import { readings } from "../../parts/readings.js";
 import { section } from "../../parts/section.js";
 import { say } from "../../text/say.js";
+import { defectClock } from "../repair/places.js";
 import { budgetOf } from "../repair/budget.js";
 import { pace } from "../repair/worked.js";
 
@@ -17,7 +18,7 @@ export const timed = ({ proposal, repair }, part) => section({
 });
 
 /** Returns where the patch goes, how it is brought there and where its mark is read. */
-export function place({ repair: { repair: { line } }, proposal: { choice } }, part) {
+export function place({ repair: { repair: { line, defect } }, proposal: { choice } }, part) {
   const upstream = choice.from_node === "upstream";
   const [here, there] = upstream ? [line.upstream.name, line.downstream.name] : [line.downstream.name, line.upstream.name];
   const mouth = choice.reading_point.kind === "pipe_mouth";
@@ -33,7 +34,7 @@ export function place({ repair: { repair: { line } }, proposal: { choice } }, pa
     { label: say("plan.below"), value: choice.below || say("plan.nobody") },
     { label: say("plan.seam"), value: choice.seam_hour === 0 ? say("plan.not_chosen") : say("plan.hour", { n: choice.seam_hour }) },
     ...(part.in_series > 1 ? [{ label: say("plan.series"), value: say("plan.series_of", { n: choice.series_done + 1, of: part.in_series }) }] : []),
-  ])}` });
+  ])}${defectClock({ line, defect }, { seam: choice.seam_hour, covered: part.covered })}` });
 }
 
 /** Returns the required hold and the full cure. */

@@ -10,12 +10,19 @@ import { problemOf } from "../../parts/problem-list.js";
 import { say, within } from "../../text/say.js";
 import { at } from "./about.js";
 import { asksOf } from "./asks.js";
+import { placesOf } from "./places.js";
 
 /**
  * Returns the fields. `prefix` is the path of the values in the request, `drafts` what was typed, `values` what was recorded,
- * `aside` stands at the end of a number's label, instead of what the documents ask.
+ * `aside` stands at the end of a number's label, instead of what the documents ask. `places` false leaves out the drawings of
+ * what asks for a distance or a clock position.
  */
-export const fieldsOf = ({ view, task, prefix, drafts = {}, values = {}, aside }) => task.fields.map((one) => {
+export const fieldsOf = ({ view, task, prefix, drafts = {}, values = {}, aside, places = true }) => html`${fields({ view, task, prefix, drafts, values, aside })}${places && placesOf(view, task, { values, typed: typedOf(task, prefix, drafts) })}`;
+
+/** Returns what is typed into the fields of a task, by the field's key. */
+export const typedOf = ({ fields: all }, prefix, drafts) => Object.fromEntries(all.map(({ key }) => [key, drafts[`${prefix}.${key}`]]).filter(([, typed]) => typed !== undefined));
+
+const fields = ({ view, task, prefix, drafts, values, aside }) => task.fields.map((one) => {
   const name = `${prefix}.${one.key}`;
   const id = `${task.key}-${one.key}`;
   const label = one.optional ? say("field.optional", { label: one.label }) : one.label;

@@ -16,6 +16,7 @@ import { lineOf } from "./drawn.js";
 import { at, attempt, computed, frame, nowOf, tell, to, where } from "./frame.js";
 import { inTheWay, withoutTasks } from "./gate.js";
 import { chart } from "./hold-chart.js";
+import { leak } from "./leak.js";
 import { photosAsked } from "./photo.js";
 import { worked } from "./worked.js";
 
@@ -26,8 +27,8 @@ export function render(view) {
   return frame(view, {
     title: title(), mainKind: "stage holdm",
     main: html`<div class="hold-count">${counted(view)}</div>${chart(view)}
-      <section class="section hold-where"><h2>${say("hold.check")} <small>${say("hold.check_each")}</small></h2>${conditions(checks(view))}${fillIn(view)}${inTheWay(view, release(view))}${photosAsked(view, "hold")}</section>
-      ${log(view)}<div class="hold-log">${worked(view.repair, "hold")}</div>
+      <div class="hold-where">${leak(view)}<section class="section"><h2>${say("hold.check")} <small>${say("hold.check_each")}</small></h2>${conditions(checks(view))}${fillIn(view)}${inTheWay(view, release(view))}${photosAsked(view, "hold")}</section></div>
+      <div class="hold-log">${log(view)}${worked(view.repair, "hold")}</div>
       <section class="section only-wide hold-line"><h2>${say("hold.where")} <small>${say("hold.from", { at: quantity("m", (patch.from_um + patch.to_um) / 2), node: view.repair.line.upstream.name })}</small></h2>${lineOf(view)}</section>`,
     foot: foot(view),
   });
@@ -79,7 +80,7 @@ const fillIn = (view) => {
   return n > 0 && way({ label: say("runs.later_now"), note: say("runs.later_note", { n }), href: to(view, "fill") });
 };
 
-const log = (view) => html`<section class="section hold-log"><h2>${say("hold.readings")} <small>${gauges(view)}</small></h2>${table({
+const log = (view) => html`<section class="section"><h2>${say("hold.readings")} <small>${gauges(view)}</small></h2>${table({
   label: say("hold.readings"), head: [say("hold.col_time"), say("hold.col_bar"), say("hold.col_pipe"), say("hold.col_counted")],
   rows: [...view.hold.readings].reverse().map((one) => [
     at(view, one.at_ms), html`${number(one.gauge_pa / 1e5, 2)}${!one.inside && html` <b>${say("hold.outside")}</b>`}`, one.pipe_mc === null ? "–" : trim("celsius", one.pipe_mc), worth(one),

@@ -33,7 +33,7 @@ export function render(view) {
       ${note({ lead: say("label.how"), text: say("label.how_text") })}</div>
       ${section({ id: "labels", title: say("label.all"), kind: "", inside: conditions(parts.map(({ lot }) => ({
         state: readOf(view, task, lot) ? "met" : "open", text: say(`label.${lot}`), note: readOf(view, task, lot),
-        inside: lot !== one.lot && !readOf(view, task, lot) && html`<a class="way" href="${to(view, `label/${lot}`)}"><b>${say("label.this")}</b></a>`,
+        inside: lot !== one.lot && !readOf(view, task, lot) && way({ label: say("label.this"), mark: "photo", href: to(view, `label/${lot}`) }),
       }))) })}`,
     foot: deck({ act: act({ label: say("label.back"), note: say("label.back_note"), href: to(view, `${view.stage === task.stage ? "tasks" : "fill"}/${task.key}`) }) }),
   });

@@ -22,12 +22,12 @@ export function render(view) {
   const open = view.standing === "underway";
   const kept = view.drafts?.[id]?.strokes ?? "[]";
   const drawn = JSON.parse(kept);
-  const over = open && html`<canvas class="mark-pad" data-key="pad-${one.sha256}" data-pad="strokes" width="1000" height="750" role="img" aria-label="${say("mark.pad")}"></canvas>${ink(drawn)}`;
+  const over = open && html`<canvas class="mark-pad" data-key="pad-${one.sha256}" data-pad="strokes" width="1000" height="750" tabindex="0" role="application" aria-label="${say("mark.pad")}"></canvas><span class="pad-pen"></span>${ink(drawn)}`;
   const large = photo({ sha256: one.sha256, px: LARGE, label: one.label || say("photo.other"), note: "", over });
   return frame(view, {
     title: title(view), mainKind: "stage mark",
     main: open ? form({ id, then: to(view, "photo"), does: { do: "keep_photo", repair: view.repair.id, copy_of: one.sha256 }, inside: html`${large}<div>${facts(of(view, one))}
-      <p class="soft">${say("mark.how")}</p><input type="hidden" name="strokes" data-as="json" value="${kept}">
+      <p class="soft">${say("mark.how")} ${say("pad.keys")}</p><input type="hidden" name="strokes" data-as="json" value="${kept}">
       ${field({ id: "mark-label", name: "label", label: say("mark.label"), value: view.drafts?.[id]?.label ?? "" })}${drawn.length > 0 && html`<button type="button" class="way" data-pad-clear><b>${say("mark.clear")}</b></button>`}</div>` })
       : html`${large}<div>${facts(of(view, one))}</div>`,
     foot: deck({ more: [small({ mark: "cross", label: say("photo.back"), href: view.came ?? to(view, "photo") })], act: open ? act({ label: say("mark.act"), note: say("mark.act_note"), mark: "tick", form: id }) : undefined }),

@@ -12,6 +12,7 @@ import { lineView } from "../../drawings/line.js";
 import { figure } from "../../drawings/svg.js";
 import { lineOf } from "./drawn.js";
 import { computed, frame, sending, tell, to } from "./frame.js";
+import { defectClock } from "./places.js";
 import { inTheWay, strip } from "./gate.js";
 import { pace, spot } from "./worked.js";
 
@@ -21,7 +22,7 @@ export const title = () => say("planned.title");
 const bareLine = ({ line, defect }) => {
   const middle = (defect.from_um + (defect.to_um ?? defect.from_um)) / 2;
   const label = say("planned.drawn", { at: quantity("m", middle), node: line.upstream.name });
-  return figure({ flush: true, caption: label, inside: lineView({
+  return figure({ caption: label, inside: lineView({
     label, length_m: line.length_um / 1e6, nodes: [line.upstream.name, line.downstream.name], laterals_m: line.laterals.map(({ station_um: um }) => um / 1e6), target_m: middle / 1e6, target_named: true, read_at: null,
   }) });
 };
@@ -34,7 +35,7 @@ export function render(view) {
       { label: say("planned.line"), value: `${line.upstream.name} – ${line.downstream.name}`, note: line.asset },
       { label: say("planned.defect"), value: defect.observations[0]?.words ?? say("planned.by_hand"), note: `${quantity("m", defect.from_um)} – ${quantity("m", defect.to_um)}` },
       ...(plan ? [{ label: say("planned.patch"), value: plan.patch.name }, { label: say("planned.packer"), value: plan.packer.name }, { label: say("planned.resin"), value: plan.resin.name }] : []),
-    ])}${plan ? lineOf(view) : bareLine(view.repair)}
+    ])}<div class="planned-draw">${plan ? lineOf(view) : bareLine(view.repair)}${defectClock(view.repair, plan ? { seam: plan.choice.seam_hour, covered: computed(view).covered } : {})}</div>
     ${plan && section({ id: "estimate", title: say("planned.estimate"), inside: html`${budgetOf(computed(view).budget)}${pace(view.pace)}` })}${spot(view.spot)}
     ${inTheWay(view)}${plan && way({ label: say("planned.change"), href: to(view, "plan") })}${plan && way({ label: say("paper.way"), note: say("paper.way_note"), href: to(view, "paper") })}${sending(view)}`,
     foot: plan

@@ -23,6 +23,7 @@ const VALUES = {
   pipe_mc: { steps: 1000, digits: 1, step: 0.5, unit: "°C" },
   upstream_um: { steps: 1_000_000, digits: 2, step: 0.01, unit: "m" },
   water_mc: { steps: 1000, digits: 1, step: 0.5, unit: "°C" },
+  outside_pa: { steps: 100_000, digits: 3, step: 0.001, unit: "bar", min: 0.5, max: 1.1 },
 };
 
 export function render(view) {
@@ -31,7 +32,7 @@ export function render(view) {
     title: title(),
     main: form({
       id: FORM, then: to(view), kind: "stack", does: tell(view, { command: "report", ...(ago > 0 && { ago_ms: ago }), happening: { what: "reading", by: "hand", gauge: gaugeOf(view) } }),
-      inside: html`${valueOf(view, "gauge_pa", { needed: true, likely: likelyGauge(view.hold.window) })}${inside(view)}${valueOf(view, "pipe_mc")}${valueOf(view, "upstream_um")}${valueOf(view, "water_mc")}${gauges(view)}
+      inside: html`${valueOf(view, "gauge_pa", { needed: true, likely: likelyGauge(view.hold.window) })}${inside(view)}${valueOf(view, "pipe_mc")}${valueOf(view, "upstream_um")}${valueOf(view, "water_mc")}${outside(view)}${gauges(view)}
         ${field({ id: "why", name: `${NAME}.why`, label: say("reading.why"), value: draft(view, "why") ?? "" })}`,
     }),
     foot: deck({ more: [small({ mark: "cross", label: say("stop.back_to", { stage: within(say("stage.hold")) }), href: to(view) }), small({ mark: "ago", label: say("deck.ago", { n: agoLink(view, "reading").min }), href: to(view, "ago/reading") })],
@@ -41,19 +42,22 @@ export function render(view) {
 
 const draft = (view, key) => view.drafts?.[FORM]?.[`${NAME}.${key}`];
 const last = (view, key) => view.hold.readings.findLast((reading) => reading[key] !== null && reading[key] !== undefined);
-const WIRE = { gauge_pa: "bar", pipe_mc: "celsius", upstream_um: "m", water_mc: "celsius" };
+const WIRE = { gauge_pa: "bar", pipe_mc: "celsius", upstream_um: "m", water_mc: "celsius", outside_pa: "bar" };
 const shown = (key, value) => beside(WIRE[key], value, VALUES[key].digits);
 
 // Empty until somebody reads it: the last value stands beside, and the first press of − or + begins there.
 function valueOf(view, key, more = {}) {
-  const { steps, digits, step, unit } = VALUES[key];
+  const { steps, digits, step, unit, min, max } = VALUES[key];
   const before = last(view, key);
   return entry({
-    id: key, name: `${NAME}.${key}`, label: say(`reading.${key}`, { node: where(view).strong }), unit, digits, steps, step, ...more,
+    id: key, name: `${NAME}.${key}`, label: say(`reading.${key}`, { node: where(view).strong }), unit, digits, steps, step, min, max, ...more,
     start: before && before[key] / steps, aside: before && say("reading.last", { n: shown(key, before[key]), at: at(view, before.at_ms) }),
     value: draft(view, key) ?? "", problem: problemOf(view.problems, key),
   });
 }
+
+// Asked until somebody has read it once. No value stands in for it: the height of the place changes it by a tenth.
+const outside = (view) => view.hold.leak.outside_pa === null && html`${valueOf(view, "outside_pa", { aside: say("reading.outside_once") })}<p class="soft">${say("reading.outside_note")}</p>`;
 
 // Says before it is sent whether the pressure lies in the window; it is recorded either way.
 function inside(view) {
@@ -73,7 +77,7 @@ function gauges(view) {
   return all.length > 1 && picks({ id: "gauge", name: `${NAME}.gauge`, label: say("reading.gauge"), value: draft(view, "gauge") ?? gaugeOf(view), options: all.map(({ id, name }) => ({ value: id, label: name })) });
 }
 
-const UNITS = { gauge_pa: (v) => quantity("bar", v), pipe_mc: (v) => `${trim("celsius", v)} °C`, upstream_um: (v) => quantity("m", v), water_mc: (v) => `${trim("celsius", v)} °C` };
+const UNITS = { gauge_pa: (v) => quantity("bar", v), pipe_mc: (v) => `${trim("celsius", v)} °C`, upstream_um: (v) => quantity("m", v), water_mc: (v) => `${trim("celsius", v)} °C`, outside_pa: (v) => quantity("bar", v, 3) };
 
 const typedOf = (view) => Object.keys(UNITS).map((key) => [key, inRecorded(WIRE[key], draft(view, key) ?? "")]).filter(([, value]) => value !== null);
 

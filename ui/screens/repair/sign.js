@@ -34,9 +34,9 @@ function pad(view, role, me) {
   const id = `sign-${role}`;
   const kept = view.drafts?.[id]?.["command.strokes"] ?? "[]";
   return section({ id: "pad", title: say("done.draw", { role: say(`role.${role}`) }), inside: html`<p class="lead">${statement(view, role)}</p><p class="soft">${say("done.as", { name: me.name, role: within(say(`role.${role}`)) })}</p>
-    ${form({ id, then: to(view), does: tell(view, { command: "sign", name: me.name, statement: statement(view, role) }), inside: html`<div class="pad-box"><canvas class="pad" data-key="pad-${role}" data-pad="command.strokes" width="900" height="300" role="img" aria-label="${say("done.pad")}"></canvas>${ink(JSON.parse(kept))}</div>
+    ${form({ id, then: to(view), does: tell(view, { command: "sign", name: me.name, statement: statement(view, role) }), inside: html`<div class="pad-box"><canvas class="pad" data-key="pad-${role}" data-pad="command.strokes" width="900" height="300" tabindex="0" role="application" aria-label="${say("done.pad")}"></canvas><span class="pad-pen"></span>${ink(JSON.parse(kept))}</div>
       <input type="hidden" name="command.strokes" data-as="json" value="${kept}"><button type="button" class="way" data-pad-clear><b>${say("done.again")}</b></button>${!view.repair.rehearsal && keyOf(me) && pin("sign-pin")}` })}
-    <p class="soft">${say("sign.no_hand")}</p>` });
+    <p class="soft">${say("pad.keys")} ${say("pad.typed")}</p>` });
 }
 
 // The foreman says what was found: accepted, rejected, or not mended.

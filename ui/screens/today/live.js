@@ -10,7 +10,7 @@ import { tape } from "../../parts/tape.js";
 import { say } from "../../text/say.js";
 
 const at = (view, ms) => time(ms, view.now.offset_min);
-const street = ({ street: name, number: no, rehearsal }) => html`${rehearsal && html`<b>${say("rehearsal.word")}</b> · `}${[name, no].filter(Boolean).join(" · ")}`;
+const street = ({ street: name, number: no, rehearsal }) => html`${rehearsal && html`<b>${say("rehearsal.word")}</b> · `}${name}${name && no && " · "}<span class="nowrap">${no}</span>`;
 
 /** Returns the article of mixed resin: what is left of the working time. */
 export function mixed(view, { summary, clock, trouble }) {

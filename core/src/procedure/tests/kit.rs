@@ -385,6 +385,7 @@ pub fn reading(gauge: f64, pipe: f64) -> Happening {
         by: ReadBy::Hand,
         gauge: "G-04".into(),
         why: String::new(),
+        outside_pa: None,
     }
 }
 

@@ -182,7 +182,6 @@ sign-next = Als Nächstes unterschreibt: { $role }.
 sign-next_text = Jeder unterschreibt mit eigenem Namen. Zuerst auswählen.
 sign-honest = Was ein gezeichneter Strich beweist:
 sign-honest_text = nichts darüber, wer ihn gezeichnet hat. Nach dem Ausstellen signiert Ihr Schlüssel das PDF. Ohne Schlüssel fällt eine Änderung nicht auf.
-sign-no_hand = Kein Finger, Stift oder keine Maus zur Hand? Ein getippter Name ist keine Unterschrift. Auf einem anderen Gerät mit diesem Protokoll unterschreiben oder auf der gedruckten Seite.
 sign-pick = Auswählen: { $role }
 sign-now = { $name } ist jetzt ausgewählt
 sign-to_certificate = Zum Nachweis

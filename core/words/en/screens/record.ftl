@@ -182,7 +182,6 @@ sign-next = Next signs: the { $role }.
 sign-next_text = Each signs with their own name. Pick it first.
 sign-honest = What a drawn line proves:
 sign-honest_text = nothing about who drew it. Once it is issued, your key signs the PDF. Without a key, a change is not noticed.
-sign-no_hand = No finger, pen or mouse at hand? A typed name is no signature. Sign on another device that holds this record, or sign the printed page.
 sign-pick = Pick the { $role }
 sign-now = { $name } is picked now
 sign-to_certificate = To the certificate

@@ -183,7 +183,6 @@ sign-next = Ahora firma el { $role }.
 sign-next_text = Cada uno firma con su nombre. Elíjalo antes.
 sign-honest = Qué prueba un trazo:
 sign-honest_text = nada sobre quién lo hizo. Al emitirlo, su clave firma el PDF. Sin clave, un cambio no se nota.
-sign-no_hand = ¿Sin dedo, lápiz ni ratón a mano? Un nombre tecleado no es una firma. Firme en otro equipo que tenga este registro, o firme la página impresa.
 sign-pick = Elegir al { $role }
 sign-now = ahora está elegido { $name }
 sign-to_certificate = Al certificado

@@ -183,7 +183,6 @@ sign-next = Prochaine signature : { $role }.
 sign-next_text = Chacun signe sous son propre nom. Le choisir d’abord.
 sign-honest = Ce que prouve un trait dessiné :
 sign-honest_text = rien sur qui l’a tracé. Une fois le PDF établi, votre clé le signe. Sans clé, un changement ne se remarque pas.
-sign-no_hand = Ni doigt, ni stylet, ni souris ? Un nom tapé n’est pas une signature. Signer sur un autre appareil qui a ce dossier, ou signer la page imprimée.
 sign-pick = Choisir : { $role }
 sign-now = Actuellement : { $name }
 sign-to_certificate = Au certificat

@@ -7,8 +7,9 @@ import { form } from "../../../parts/action.js";
 import { pair } from "../../../parts/pair.js";
 import { section } from "../../../parts/section.js";
 import { say } from "../../../text/say.js";
-import { fieldsOf } from "../fields.js";
+import { fieldsOf, typedOf } from "../fields.js";
 import { computed, tell, to } from "../frame.js";
+import { placesOf } from "../places.js";
 import { valueOf } from "./found.js";
 
 /** The kinds of task that have a section of their own, in the order of the screen. */
@@ -25,7 +26,7 @@ export function seen(view, task) {
   const shown = task.fields.filter((one) => !one.optional || wanted(view, task, one));
   return section({ id: `h-${task.key}`, title: task.label, aside: say(task.answer ? "verify.recorded" : "verify.open"), kind: "section-gap stack", inside: form({
     id, does: tell(view, { command: "answer", task: task.key, answer: { kind: "done" } }), then: to(view), kind: "stack",
-    inside: html`${shown.map((one) => abreast(one, { task, view, drafts, values }) ?? html`${fieldsOf({ view, task: { ...task, fields: [one] }, prefix: "command.answer.values", drafts, values, aside: limit(view, one) })}${one.key === "height_um" && folds(view)}`)}
+    inside: html`${shown.map((one) => abreast(one, { task, view, drafts, values }) ?? html`${fieldsOf({ view, task: { ...task, fields: [one] }, prefix: "command.answer.values", drafts, values, aside: limit(view, one), places: false })}${one.key === "height_um" && folds(view)}`)}${placesOf(view, { ...task, fields: shown }, { values, typed: typedOf(task, "command.answer.values", drafts) })}
       ${task.detail && html`<p class="soft">${task.detail}</p>`}`,
   }) });
 }

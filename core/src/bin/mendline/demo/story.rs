@@ -215,6 +215,7 @@ fn hold(crew: &mut Crew, repair: &str, plan: &Value) -> Result<(), String> {
         by,
         gauge: "G-04".into(),
         why: if permille == LOW { "hose coupling tightened".into() } else { String::new() },
+        outside_pa: None,
     };
     let mut short = true;
     for read in READINGS {

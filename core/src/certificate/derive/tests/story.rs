@@ -187,6 +187,7 @@ pub fn reads(story: &mut Story, (time, centibar, pipe, patch, sensor, why): Read
         by: if sensor { ReadBy::Sensor } else { ReadBy::Hand },
         gauge: "G-04".into(),
         why: why.into(),
+        outside_pa: None,
     });
 }
 
