@@ -2,7 +2,6 @@
 
 mod archive;
 mod code;
-mod dropped;
 mod fields;
 mod hostile;
 mod pages;

@@ -2,6 +2,7 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
+import "../words.mjs";
 import { leak } from "../../../ui/screens/repair/leak.js";
 import { sound, words } from "./kit.mjs";
 

@@ -122,11 +122,13 @@ pub fn is_table(object: &Object) -> bool {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use lopdf::xref::XrefType;
     use lopdf::{IncrementalDocument, dictionary};
 
     /// A file of one page with an update behind it that changes nothing.
     fn grown() -> Vec<u8> {
         let mut file = Document::with_version("1.7");
+        file.reference_table.cross_reference_type = XrefType::CrossReferenceTable;
         let pages = file.new_object_id();
         let page = file.add_object(dictionary! { "Type" => "Page", "Parent" => pages });
         file.set_object(pages, dictionary! { "Type" => "Pages", "Kids" => vec![page.into()], "Count" => 1 });
@@ -136,6 +138,7 @@ mod tests {
         file.save_to(&mut first).unwrap();
         let mut update = IncrementalDocument::create_from(first.clone(), Document::load_mem(&first).unwrap());
         update.opt_clone_object_to_new_document(page).unwrap();
+        update.new_document.reference_table.cross_reference_type = XrefType::CrossReferenceTable;
         let mut whole = vec![];
         update.save_to(&mut whole).unwrap();
         whole
