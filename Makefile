@@ -4,7 +4,6 @@
 # make test     everything that is checked before a change is taken
 # make kills    kills the program 3000 times in the middle of its work (about twenty minutes)
 # make fuzz     looks for inputs that break a promise, 20 minutes for each kind (MINUTES=5 for less, FUZZ=pdf for one)
-# make screens  pictures of the screens, in out/screens
 # make screens  pictures of every screen in both engines, two sizes and three lights, in out/screens (index.html shows them)
 # make bench-ui how fast the screens feel, printed
 # make pictures the few of them that the README shows, anew in docs/pictures
@@ -79,7 +78,6 @@ fuzz: deps-core
 	    -artifact_prefix=out/fuzz/$$target- -print_final_stats=1
 	done
 
-screens: deps-core deps-test
 # One engine alone, or some screens: make screens SHOTS="chromium hold reading"
 screens: deps-core deps-window deps-test
 	cargo build --package mendline-core

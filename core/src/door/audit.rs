@@ -94,7 +94,7 @@ fn certified(bytes: &[u8]) -> Result<Shown, String> {
     if let Some((_, record)) = pdf.attachments.iter().find(|(name, _)| name.ends_with(".json")) {
         return recorded(record).map(Shown::Entries);
     }
-    let printed = hashes(&pdf.text);
+    let printed = hashes(&pdf.pages.concat());
     if pdf.signatures.is_empty() || printed.is_empty() {
         return Err("It holds no record, and no key has signed a head on its pages: it shows nothing.".into());
     }

@@ -53,3 +53,4 @@ apart-step-signed = Unterschrieben: { $detail }
 apart-step-issued = Nachweis { $detail }
 apart-step-sealed = Schlüssel hat signiert: { $detail }
 apart-step-branch_chosen = Gewählt: { $detail }
+apart-step-voided = Nachweis zurückgezogen: { $detail }
