@@ -66,6 +66,16 @@ fn of_inline(inline: &ast::InlineExpression<&str>, names: &mut BTreeSet<String>)
 }
 
 #[test]
+fn no_language_lacks_a_message() {
+    let english = messages(Language::En);
+    for language in Language::ALL {
+        let known = messages(language);
+        let missing: Vec<_> = english.keys().filter(|id| !known.contains_key(*id)).collect();
+        assert!(missing.is_empty(), "{}: {missing:?}", language.tag());
+    }
+}
+
+#[test]
 fn no_language_has_a_message_that_english_lacks_or_values_that_it_does_not_name() {
     let english = messages(Language::En);
     for language in Language::ALL {

@@ -1,0 +1,21 @@
+### Pruebas: el PIN de una clave, los números de los certificados.
+
+certificate-supersedes = Ocupa el lugar de { $number }.
+certificate-went_on = La reparación siguió después.
+certificate-void = Anular este certificado
+certificate-void_note = Deja de contar, y su número no se vuelve a usar. Corrija lo que estaba mal; después firme y emita de nuevo: el siguiente nombra a este y el motivo.
+certificate-void_why = Por qué no cuenta
+certificate-void_act = Anular { $number }
+numbers-title = Números de este dispositivo
+numbers-note = cada certificado y qué fue de él
+numbers-all = Certificados
+numbers-none = Aquí aún no se ha emitido ningún certificado.
+numbers-none_text = Cada uno toma el número siguiente de este dispositivo.
+numbers-issued = Emitido
+numbers-superseded = Sustituido por { $number }
+numbers-voided = Anulado, y aún sin otro en su lugar
+numbers-taken = Dado: { $at }.
+numbers-why = Anulado por { $by }, { $at }: { $reason }
+key-change = Cambiar el PIN
+key-old_pin = PIN anterior
+key-change_act = Usar el PIN nuevo

@@ -53,3 +53,4 @@ apart-step-signed = Firmado: { $detail }
 apart-step-issued = Certificado { $detail }
 apart-step-sealed = Firmó la clave: { $detail }
 apart-step-branch_chosen = Elegido: { $detail }
+apart-step-voided = Certificado anulado: { $detail }
