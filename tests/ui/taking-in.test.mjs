@@ -106,8 +106,8 @@ for (const size of SIZES) {
     for (const [id, text] of Object.entries({ "hand-asset": "SS-04001", "hand-upstream": "MH 401", "hand-downstream": "MH 402", "hand-street": NAME, "hand-material": "vitrified clay", length_um: "40", height_um: "200", "hand-words": "Crack", from_um: "12,30", to_um: "12.6", hour_from: "2", hour_to: "4" })) {
       await page.locator(`#${id}`).fill(text);
     }
-    await page.getByText("MH 402", { exact: true }).click();
-    await page.getByText("Seen looking upstream", { exact: true }).click();
+    await page.locator("label", { hasText: "MH 402" }).click();
+    await page.locator("label", { hasText: "Seen looking upstream" }).click();
     assert.deepEqual(await flaws(page), []);
     await act(page).click();
     await heading(page, "Plan");
