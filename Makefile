@@ -7,6 +7,7 @@
 # make screens  pictures of every screen in both engines, two sizes and three lights, in out/screens (index.html shows them)
 # make bench-ui how fast the screens feel, printed
 # make pictures the few of them that the README shows, anew in docs/pictures
+# make deb      the Debian package of window and command line; prints its path
 # make android  type-checks the window for phones (about ten minutes the first time)
 # make deps     what the targets above need, without running them
 #
@@ -17,7 +18,7 @@ SHELL := /bin/bash
 .ONESHELL:
 .SILENT:
 .DEFAULT_GOAL := run
-.PHONY: run window serve test kills fuzz screens pictures android deps deps-core deps-window deps-test bench-ui
+.PHONY: run window serve test kills fuzz screens pictures android deb deps deps-core deps-window deps-test bench-ui
 
 export PATH := $(HOME)/.cargo/bin:$(PATH)
 BUILT := $(or $(CARGO_TARGET_DIR),target)/debug
@@ -101,6 +102,9 @@ pictures: deps-core deps-test
 	cp out/screens/hold_day_phone.png docs/pictures/hold.png
 	cp out/screens/hold_night_phone.png docs/pictures/hold-night.png
 	pdftoppm -r 75 -l 2 -gray -png out/certificate.pdf docs/pictures/certificate
+
+deb: deps-core deps-window
+	src-tauri/deb.sh
 
 android: deps-core
 	tests/android-check.sh

@@ -10,6 +10,7 @@ mod clocks;
 mod door;
 mod inspection;
 mod kills;
+mod paper;
 mod practice;
 mod record;
 mod rules_page;

@@ -21,6 +21,7 @@ import { filled, words } from "./label.js";
 import { createReminders, runs } from "./reminders.js";
 import { route } from "./route.js";
 import { SCREENS } from "./screens.js";
+import { onPaper } from "./screens/repair/keyed.js";
 import { createStore } from "./store.js";
 import { nearest, say, speak } from "./text/say.js";
 import { listenForSteps } from "./touch/entry.js";
@@ -53,8 +54,14 @@ const store = createStore({
   ask, monotonic, later, wall: () => Date.now(),
   storage: localStorage,
   newId: () => crypto.randomUUID(),
-  facts: () => ({ person: person(), reader: reader(), position: position.fact(), battery_pct: battery.percent(), ...(Object.keys(typing).length > 0 && { typed: typing }) }),
+  facts: () => ({ ...written(), person: person(), reader: reader(), position: position.fact(), battery_pct: battery.percent(), ...(Object.keys(typing).length > 0 && { typed: typing }) }),
 });
+
+// What is keyed in from paper happened when the sheet says. Only a repair has a sheet.
+function written() {
+  const at = store.state.route?.name === "repair" ? onPaper(store.draft("paper")) : undefined;
+  return at === undefined ? {} : { on_paper_ms: at };
+}
 
 // In which language and units a person reads and types; what stands in the fields goes with the next request as it was typed.
 const unitsOf = () => localStorage.getItem(`mendline.units.${person()}`) ?? "si";
@@ -398,11 +405,12 @@ listenForHolds(root, {
 });
 
 const played = () => Boolean(store.state.answer?.practice);
+const keyed = () => written().on_paper_ms !== undefined;
 
 // Clocks run on the core's moment. When this device's clocks disagree, it slept or was set: the core is asked again.
 setInterval(() => {
   const now = store.now();
-  if (now) reminders.tick(now.at_ms);
+  if (now && !keyed()) reminders.tick(now.at_ms);
   const second = Math.floor((now?.at_ms ?? Date.now()) / 1000);
   if (second === drawn.second) return;
   const jump = Math.abs(Date.now() - drawn.wall - (monotonic() - drawn.since));
@@ -416,8 +424,8 @@ setInterval(() => {
 document.addEventListener("visibilitychange", () => {
   const now = store.now();
   if (document.visibilityState === "visible") { notices.wake(); look(); store.flush(); }
-  // Nobody is woken by a rehearsal.
-  else if (now && !played()) notices.sleep(say("app.name"), reminders.coming(now.at_ms), Date.now() - now.at_ms);
+  // Nobody is woken by a rehearsal, nor by what stands on paper.
+  else if (now && !played() && !keyed()) notices.sleep(say("app.name"), reminders.coming(now.at_ms), Date.now() - now.at_ms);
 });
 
 // A device is silent until somebody has touched the page.

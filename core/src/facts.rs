@@ -75,7 +75,11 @@ pub enum NoPosition {
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Facts {
+    /// When it happened.
     pub moment: Moment,
+    /// What the clocks showed when it was keyed in from paper; `moment` is then the time that stands on the paper.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub keyed: Option<Moment>,
     #[serde(default)]
     pub position: Position,
     /// Who taps, by the id in the list of people. Not authenticated unless `key` is there.
@@ -92,6 +96,27 @@ pub struct Facts {
     /// What was typed with a unit of its own, by the name of its field: `17.4 psi`. The events hold the same in SI.
     #[serde(default, skip_serializing_if = "BTreeMap::is_empty")]
     pub typed: BTreeMap<String, String>,
+}
+
+impl Facts {
+    /// Returns when somebody tapped: of what was keyed in from paper that is later than it happened.
+    pub fn tapped(&self) -> &Moment {
+        self.keyed.as_ref().unwrap_or(&self.moment)
+    }
+
+    /// Returns how long after it happened it was keyed in from paper, in milliseconds; zero for anything else.
+    pub fn keyed_after_ms(&self) -> i64 {
+        self.tapped().at_ms - self.moment.at_ms
+    }
+
+    /// Returns the facts of something that stands on paper with the time `at_ms` by the wall clock. Both clocks are set
+    /// back alike, and where the device is now says nothing about where it happened.
+    pub fn from_paper(&self, at_ms: i64) -> Self {
+        let ago_ms = self.moment.at_ms - at_ms;
+        let moment = Moment { at_ms, boot_ms: self.moment.boot_ms - ago_ms, ..self.moment.clone() };
+        let position = Position::Absent { why: NoPosition::NotAsked };
+        Self { moment, position, keyed: Some(self.moment.clone()), battery_pct: None, ..self.clone() }
+    }
 }
 
 /// What only the edge can sense: the clocks, the device, something random.

@@ -21,7 +21,7 @@ export const render = (view) => {
     kind: "paper", rehearsal: repair.rehearsal,
     mast: mast({ title: title(), strong: repair.number, between: " · ", where: say("paper.where", { from: repair.line.upstream.name, to: repair.line.downstream.name, street: repair.line.street }), rehearsal: repair.rehearsal }),
     main: html`<main class="on-paper"><p class="lead on-screen">${say("paper.what")}</p>${planned(repair)}${STAGES.map((stage) => stageOf(view, stage))}${signing()}<p class="soft">${say("paper.late")}</p></main>`,
-    deck: deck({ more: [small({ mark: "cross", label: say("photo.back"), href: `#/repair/${repair.id}` })], act: html`<button type="button" class="act" data-print="yes"><b>${say("paper.print")}</b><small>${say("paper.print_note")}</small></button>` }),
+    deck: deck({ more: [small({ mark: "cross", label: say("photo.back"), href: `#/repair/${repair.id}` }), small({ mark: "note", label: say("keyed.title"), href: `#/repair/${repair.id}/keyed` })], act: html`<button type="button" class="act" data-print="yes"><b>${say("paper.print")}</b><small>${say("paper.print_note")}</small></button>` }),
   });
 };
 

@@ -162,6 +162,7 @@ impl App {
             position: envelope.position,
             person: envelope.person,
             device: sensed.device.clone(),
+            keyed: None,
             battery_pct: envelope.battery_pct,
             typed: short(envelope.typed),
             key: None,
@@ -184,6 +185,9 @@ impl App {
         let before = visit.answered_before()?;
         if let Some(repair) = before.as_deref().or(envelope.request.about()) {
             visit.by_the_clock_of(repair);
+            if let Some(at_ms) = envelope.on_paper_ms.filter(|_| envelope.request.on_paper()) {
+                visit.by_the_paper(repair, at_ms)?;
+            }
         }
         let outcome = match before {
             Some(repair) => visit.again(&envelope.request, &repair),
@@ -285,7 +289,7 @@ impl Visit<'_> {
     }
 
     fn writing(&self) -> (String, Hash, Facts, Facts) {
-        let real = Facts { moment: self.real.clone(), ..self.facts.clone() };
+        let real = Facts { moment: self.real.clone(), keyed: None, ..self.facts.clone() };
         (self.id.clone(), self.hash, self.facts.clone(), real)
     }
 }

@@ -80,6 +80,26 @@ impl Visit<'_> {
         }
     }
 
+    /// Takes the time that stands on paper for the facts of this request.
+    ///
+    /// Errors: `paper` if that time lies ahead, or before the repair was opened, or if the rehearsal has a clock of its own.
+    pub(super) fn by_the_paper(&mut self, id: &str, at_ms: i64) -> Result<(), Problem> {
+        let opened = self.store.repair(id)?.opened.moment.at_ms;
+        let wrong = match at_ms {
+            _ if self.played.is_some() => Some("A rehearsal with a clock of its own has no paper. Go on without."),
+            _ if at_ms > self.real.at_ms => Some("The time on the paper lies ahead. Mend day and time at the top."),
+            _ if at_ms < opened => {
+                Some("The time on the paper lies before the repair was opened. Mend day and time at the top.")
+            }
+            _ => None,
+        };
+        if let Some(says) = wrong {
+            return Err(Problem::error("paper", says));
+        }
+        self.facts = self.facts.from_paper(at_ms);
+        Ok(())
+    }
+
     /// A rehearsal needs somebody in each role, also where the list of people is empty.
     fn with_practice_people(&mut self) {
         let Ok(examples) = examples::shelf() else { return };
@@ -93,8 +113,12 @@ impl Visit<'_> {
 
     /// Says what the clock of the answer shows, and how fast it runs, where it is not the device's.
     pub(super) fn tell_now(&self, now: &mut serde_json::Value) {
-        let Some(practice) = &self.played else { return };
         let Facts { moment, .. } = &self.facts;
+        if self.facts.keyed.is_some() {
+            // On paper the time stands still.
+            *now = json!({ "at_ms": moment.at_ms, "offset_min": moment.offset_min, "pace": 0 });
+        }
+        let Some(practice) = &self.played else { return };
         *now = json!({ "at_ms": moment.at_ms, "offset_min": moment.offset_min, "pace": practice.pace });
     }
 

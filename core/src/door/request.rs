@@ -38,6 +38,9 @@ pub struct Envelope {
     /// How long the tap waited before it got through, in milliseconds: a report happened that long ago.
     #[serde(default)]
     pub waited_ms: u32,
+    /// When it happened by what stands on paper, in milliseconds since 1970 by the wall clock: it is keyed in now.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub on_paper_ms: Option<i64>,
     /// The PIN of who taps, or a new one. It stands beside the request and not in it, because of a request a hash is
     /// kept, and whoever knows the hash of so short a secret knows the secret.
     #[serde(default, skip_serializing_if = "Option::is_none")]
@@ -332,6 +335,16 @@ impl Request {
             | Self::Checks { repair, .. }
             | Self::WorkOut { repair, .. } => Some(repair),
             _ => None,
+        }
+    }
+
+    /// Returns whether this can stand on paper: what is told, photographed or looked at of a repair. A name is put to
+    /// something, and a certificate is numbered, where the screen shows what it is: now.
+    pub fn on_paper(&self) -> bool {
+        match self {
+            Self::Tell { command, .. } => !matches!(command, Command::Sign { .. } | Command::ChooseBranch { .. }),
+            Self::Repair { .. } | Self::KeepPhoto { .. } => true,
+            _ => false,
         }
     }
 }

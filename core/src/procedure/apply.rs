@@ -21,7 +21,7 @@ pub fn replay(records: &[Record]) -> Option<Repair> {
 /// Returns the repair after one more record.
 pub fn apply_record(repair: Option<Repair>, record: &Record) -> Option<Repair> {
     let mut repair = record.events.iter().fold(repair, |repair, event| apply(repair, event, &record.facts))?;
-    repair.last_moment = record.facts.moment.clone();
+    repair.last_moment = record.facts.tapped().clone();
     repair.last_device.clone_from(&record.facts.device);
     repair.entries += 1;
     Some(repair)

@@ -26,6 +26,9 @@ const CLOCK_SLACK_MS: i64 = 5_000;
 /// A tap that gets through this much later than it happened is a late tap; less is the way to the core.
 const LATE_TAP_MS: i64 = 30_000;
 
+/// What the foreman answers for when readings of the hold were keyed in from paper.
+const KEYED_READINGS: &str = "readings from paper";
+
 /// The events that come of a command, or the rules that refuse it.
 pub type Decision = Result<Vec<Event>, Refusal>;
 
@@ -35,7 +38,7 @@ pub type Decision = Result<Vec<Event>, Refusal>;
 pub fn decide(repair: Option<&Repair>, command: &Command, facts: &Facts, people: &[Person]) -> Decision {
     let around = Around { facts, people };
     let Some(repair) = repair else { return open(command) };
-    let mut events = clock_jump(&repair.last_moment, &facts.moment, &facts.device, repair);
+    let mut events = clock_jump(&repair.last_moment, facts.tapped(), &facts.device, repair);
     let mut step = Step { repair: repair.clone(), facts, events: vec![] };
     // What is recorded reads the same, whoever taps; what is refused is said later, for who asks.
     words::plainly(|| step.command(command, &around))?;
@@ -527,10 +530,17 @@ impl Step<'_> {
                 if let Some(late_ms) = times::late_by(plan, attempt, &at).filter(|late| *late > 0) {
                     doubts.push(Broken::with(Rule::LateInflation, &[("late_ms", n(late_ms))]));
                 }
+                let ago_ms = at.ago_ms;
                 if ago_ms >= LATE_TAP_MS {
                     let values = [("what", t("Target pressure")), ("ago_ms", n(ago_ms))];
                     broke = Some(Broken::with(Rule::LateTapInFavour, &values).about("target pressure"));
                 }
+            }
+            // Minutes that nobody tapped in time count in the crew's favour; the foreman answers for them once.
+            Happening::Reading { .. } if self.facts.keyed.is_some() && !self.readings_keyed() => {
+                let ago_ms = self.facts.keyed_after_ms() + ago_ms;
+                let values = [("what", t("The readings of the hold, from paper,")), ("ago_ms", n(ago_ms))];
+                broke = Some(Broken::with(Rule::LateTapInFavour, &values).about(KEYED_READINGS));
             }
             Happening::Burst | Happening::PressureLost | Happening::Stuck | Happening::WaterComing if hold_open => {
                 doubts.push(Broken::with(Rule::TroubleReported, &[("what", t(words(happening)))]));
@@ -546,6 +556,11 @@ impl Step<'_> {
         if let Some(Broken { rule, subject, values }) = broke {
             self.record(Event::Broke { rule, subject, values });
         }
+    }
+
+    fn readings_keyed(&self) -> bool {
+        let n = self.repair.last_attempt().map_or(1, |attempt| attempt.n);
+        self.repair.broken.iter().any(|broken| broken.attempt == n && broken.subject == KEYED_READINGS)
     }
 
     fn pressure_in_doubt(&self) -> bool {

@@ -11,6 +11,7 @@ pub mod gate;
 pub mod happening;
 pub mod hold;
 pub mod line;
+pub mod paper;
 pub mod plan;
 pub mod planning;
 pub mod practice;

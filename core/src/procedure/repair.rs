@@ -24,6 +24,9 @@ pub struct Stamp {
     pub moment: Moment,
     /// How long before the tap it happened; zero for a tap in time.
     pub ago_ms: i64,
+    /// It was keyed in from paper.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub paper: bool,
     pub person: Option<String>,
     pub device: String,
     pub position: Position,
@@ -37,7 +40,8 @@ impl Stamp {
         moment.boot_ms -= ago_ms;
         Self {
             moment,
-            ago_ms,
+            ago_ms: ago_ms + facts.keyed_after_ms(),
+            paper: facts.keyed.is_some(),
             person: facts.person.clone(),
             device: facts.device.clone(),
             position: facts.position.clone(),

@@ -279,6 +279,15 @@ mod tests {
     }
 
     #[test]
+    fn whatever_closes_a_gate_says_what_opens_it() {
+        let none = RuleValues::new();
+        let closes = |row: &&Row| matches!(row.kind, Kind::Never | Kind::Departure);
+        let dumb = |row: &&Row| row.rule.says(&none).is_empty() || row.rule.way_out(&none).is_empty();
+        let dumb: Vec<_> = TABLE.iter().filter(closes).filter(dumb).map(|row| row.rule).collect();
+        assert!(dumb.is_empty(), "{dumb:?}");
+    }
+
+    #[test]
     fn only_a_departure_can_be_waived() {
         assert_eq!(Rule::NoTime.waived_by(), None);
         assert_eq!(Rule::HoldShort.waived_by(), Some(Role::Foreman));

@@ -151,6 +151,7 @@ fn wrong(repair: &Repair) -> Vec<Wrong> {
                 found.push(said(off.attempt, Rule::ClockSet, &values, off.at_ms));
             }
             What::Outside { .. }
+            | What::Paper { .. }
             | What::Rule { .. }
             | What::Attempt { .. }
             | What::Correction { .. }

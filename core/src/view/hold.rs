@@ -47,6 +47,8 @@ pub struct ReadingView {
     pub by: ReadBy,
     pub inside: bool,
     pub why: String,
+    /// Keyed in from paper.
+    pub paper: bool,
     /// What the time since the reading before is worth.
     pub counted_ms: i64,
     pub witnessed: bool,
@@ -125,6 +127,11 @@ fn readings(state: &HoldState, attempt: &Attempt, origin: i64) -> Vec<ReadingVie
                 by: recorded.map_or(ReadBy::Hand, |one| one.by),
                 inside: (state.terms.low_pa..=state.terms.high_pa).contains(&read.gauge_pa),
                 why: recorded.map_or_else(String::new, |one| one.why.clone()),
+                // The first is the target pressure.
+                paper: recorded
+                    .map_or(index.is_none() && attempt.target.as_ref().is_some_and(|one| one.at.paper), |one| {
+                        one.at.paper
+                    }),
                 counted_ms: worth(from, read.at_ms, StretchKind::Counted),
                 witnessed: worth(from, read.at_ms, StretchKind::NotWitnessed) == 0,
                 index,

@@ -5,6 +5,7 @@ use serde::Serialize;
 use super::broken::{self, BrokenView};
 use crate::checks::hold::StretchKind;
 use crate::procedure::gate;
+use crate::procedure::paper::keyed;
 use crate::procedure::plan::Plan;
 use crate::procedure::repair::{Attempt, Repair, Stamp};
 use crate::procedure::rules::{Broken, Rule};
@@ -76,11 +77,24 @@ pub enum What {
     Late {
         labels: Vec<String>,
     },
+    /// What was keyed in from paper: each with when it happened and when it was keyed in, by the wall clock.
+    Paper {
+        entries: Vec<Keyed>,
+    },
     /// The wall clock was set.
     Clock {
         by_ms: i64,
         restarted: bool,
     },
+}
+
+/// An entry from paper.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Keyed {
+    pub what: String,
+    pub at_ms: i64,
+    pub keyed_ms: i64,
+    pub person: Option<String>,
 }
 
 /// Returns the review of the attempt that was begun last.
@@ -132,6 +146,7 @@ fn off(repair: &Repair, views: &[BrokenView]) -> Vec<Off> {
     if let Some((plan, attempt)) = times::plan_and_attempt(repair) {
         all.extend(stretches(plan, attempt));
         all.extend(late(attempt));
+        all.extend(from_paper(attempt));
     }
     let n = repair.last_attempt().map_or(1, |attempt| attempt.n);
     all.extend(
@@ -228,6 +243,18 @@ fn late(attempt: &Attempt) -> Option<Off> {
     let last = answers.iter().max_by_key(|answered| answered.at.moment.at_ms)?;
     let labels = answers.iter().map(|answered| answered.label.clone()).collect();
     Some(plain(Some(&last.at), attempt.n, What::Late { labels }))
+}
+
+fn from_paper(attempt: &Attempt) -> Option<Off> {
+    let keyed = keyed(attempt);
+    let (_, last) = keyed.iter().max_by_key(|(_, at)| at.tapped_ms())?;
+    let entry = |(what, at): &(String, &Stamp)| Keyed {
+        what: what.clone(),
+        at_ms: at.moment.at_ms,
+        keyed_ms: at.tapped_ms(),
+        person: at.person.clone(),
+    };
+    Some(plain(Some(last), attempt.n, What::Paper { entries: keyed.iter().map(entry).collect() }))
 }
 
 /// Returns the rules that wait for the foreman, in the order of the review.

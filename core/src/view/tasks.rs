@@ -25,6 +25,8 @@ pub struct TaskView {
     pub answered_ms: Option<i64>,
     /// Answered after its stage.
     pub late: bool,
+    /// Keyed in from paper.
+    pub paper: bool,
     pub carried_from: Option<u32>,
     /// Its stage is over, and it is still open.
     pub overdue: bool,
@@ -52,6 +54,7 @@ pub fn tasks(plan: &Plan, attempt: &Attempt) -> Vec<TaskView> {
                 answer: answered.map(|answered| answered.answer.clone()),
                 answered_ms: answered.map(|answered| answered.at.moment.at_ms),
                 late: answered.is_some_and(|answered| answered.late),
+                paper: answered.is_some_and(|answered| answered.at.paper),
                 carried_from: answered.and_then(|answered| answered.carried_from),
                 overdue: answered.is_none() && task.mandatory && task.stage < now,
             }

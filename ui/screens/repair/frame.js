@@ -10,6 +10,7 @@ import { way } from "../../parts/way.js";
 import { say } from "../../text/say.js";
 import { nowOf, where } from "./about.js";
 import { refused } from "./gate.js";
+import { keying } from "./keyed.js";
 import { sights } from "./practice.js";
 import { whoDialog, whoTaps } from "./who.js";
 
@@ -30,7 +31,7 @@ const stageAt = ({ standing, stage }) => (standing === "complete" ? STAGES.lengt
 export const frame = (view, { title, top, kind, mastKind, main, mainKind = "stage", foot, refusal = true }) => page({
   kind: `${kind ?? ""}`, rehearsal: view.repair.rehearsal,
   mast: html`${top ?? head(view, title, mastKind)}${clocks(view)}`,
-  main: html`<main class="${mainKind}">${apart(view)}${sights(view)}${refusal && refused(view)}${main}${whoDialog(view)}</main>`,
+  main: html`<main class="${mainKind}">${apart(view)}${keying(view)}${sights(view)}${refusal && refused(view)}${main}${whoDialog(view)}</main>`,
   deck: foot,
 });
 

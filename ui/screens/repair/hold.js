@@ -83,7 +83,7 @@ const fillIn = (view) => {
 const log = (view) => html`<section class="section"><h2>${say("hold.readings")} <small>${gauges(view)}</small></h2>${table({
   label: say("hold.readings"), head: [say("hold.col_time"), say("hold.col_bar"), say("hold.col_pipe"), say("hold.col_counted")],
   rows: [...view.hold.readings].reverse().map((one) => [
-    at(view, one.at_ms), html`${number(one.gauge_pa / 1e5, 2)}${!one.inside && html` <b>${say("hold.outside")}</b>`}`, one.pipe_mc === null ? "–" : trim("celsius", one.pipe_mc), worth(one),
+    html`${at(view, one.at_ms)}${one.paper && html` <small>${say("keyed.mark")}</small>`}`, html`${number(one.gauge_pa / 1e5, 2)}${!one.inside && html` <b>${say("hold.outside")}</b>`}`, one.pipe_mc === null ? "–" : trim("celsius", one.pipe_mc), worth(one),
   ]),
 })}</section>`;
 

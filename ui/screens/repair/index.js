@@ -10,6 +10,7 @@ import * as fillIn from "./fill-in.js";
 import * as go from "./go.js";
 import * as hold from "./hold.js";
 import * as join from "./join.js";
+import * as keyed from "./keyed.js";
 import * as label from "./label.js";
 import * as laterals from "./laterals.js";
 import * as mark from "./mark.js";
@@ -31,7 +32,7 @@ import * as timeOver from "./time-over.js";
 import * as verification from "./verification.js";
 
 const SIDE = {
-  ago, correct, ended, fill: fillIn, go, label, mark, measure, note, photo, review, rest, sign, certificate, stop, tasks,
+  ago, correct, ended, fill: fillIn, go, keyed, label, mark, measure, note, photo, review, rest, sign, certificate, stop, tasks,
   lateral: laterals, place: timeOver.place, verify: verification,
 };
 

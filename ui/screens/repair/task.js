@@ -45,6 +45,6 @@ const answersTo = ({ may_not_apply: may }) => [
 /** Returns an answered task as a condition, with what was answered. */
 export const answeredTask = (view, task) => ({
   state: STATES[task.answer.kind], text: task.label,
-  note: [answered(view, task), task.late && say("task.late"), task.carried_from && say("task.carried", { n: task.carried_from })].filter(Boolean).join("; "),
+  note: [answered(view, task), task.late && say("task.late"), task.paper && say("keyed.mark"), task.carried_from && say("task.carried", { n: task.carried_from })].filter(Boolean).join("; "),
   inside: task.answer.kind === "not_right" && html`<a class="way" href="${to(view, `tasks/${task.key}`)}"><b>${say("tasks.again")}</b></a>`,
 });

@@ -126,6 +126,8 @@ pub struct Reading {
 pub enum Source {
     Hand,
     Sensor,
+    /// By hand, on paper, and keyed in later.
+    Paper,
 }
 
 /// Where a pressure stands against the window.

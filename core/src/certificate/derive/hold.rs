@@ -84,7 +84,11 @@ fn shown_readings(attempt: &Attempt, state: &HoldState, zero_ms: i64) -> Vec<Rea
         pressure_pa: first.gauge_pa,
         pipe_millicelsius: None,
         patch_millicelsius: None,
-        source: Source::Hand,
+        source: if attempt.target.as_ref().is_some_and(|target| target.at.paper) {
+            Source::Paper
+        } else {
+            Source::Hand
+        },
         side: side(state, first.gauge_pa),
         before: None,
         why: None,
@@ -96,6 +100,7 @@ fn shown_readings(attempt: &Attempt, state: &HoldState, zero_ms: i64) -> Vec<Rea
             pipe_millicelsius: read.pipe_mc,
             patch_millicelsius: read.patch_mc,
             source: match read.by {
+                _ if read.at.paper => Source::Paper,
                 ReadBy::Hand => Source::Hand,
                 ReadBy::Sensor => Source::Sensor,
             },

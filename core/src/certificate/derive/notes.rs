@@ -1,9 +1,12 @@
 //! What is kept and printed, and waived by nobody.
 
+use std::collections::BTreeSet;
+
 use super::{Case, departures, hold, place, reasons, said, tasks, when, words};
 use crate::certificate::content::{Note, headings};
 use crate::checks::hold::{Excursion, Side};
 use crate::procedure::decide;
+use crate::procedure::paper::keyed;
 use crate::procedure::repair::{Attempt, Choice, Stamp};
 use crate::shelf::contract::GapRule;
 use crate::units::Span;
@@ -167,12 +170,26 @@ fn late(case: &Case) -> Vec<Note> {
         .map(|answered| format!("{} ({})", words::small(&answered.label), case.clock.minute(answered.at.moment.at_ms)));
     let filled = words::joined(filled, "; ");
     let filled = (!filled.is_empty()).then(|| note("Filled in late", format!("After their stage: {filled}.")));
-    filled.into_iter().chain(tapped_late(case, attempt)).collect()
+    filled.into_iter().chain(from_paper(case, attempt)).chain(tapped_late(case, attempt)).collect()
+}
+
+/// Returns every entry that was keyed in from paper, with both times.
+fn from_paper(case: &Case, attempt: &Attempt) -> Option<Note> {
+    let keyed = keyed(attempt);
+    let each = keyed.iter().map(|(what, at)| {
+        let (happened, tapped) = (case.clock.minute(at.moment.at_ms), case.clock.minute(at.tapped_ms()));
+        format!("{} {happened} (keyed in {tapped})", words::small(what))
+    });
+    let text = words::joined(each, "; ");
+    let by: BTreeSet<String> = keyed.iter().map(|(_, at)| case.name(at.person.as_deref())).collect();
+    let by = words::joined(by, ", ");
+    (!keyed.is_empty())
+        .then(|| note("From paper", format!("Written on paper and keyed in by {by}, both times are kept: {text}.")))
 }
 
 fn tapped_late(case: &Case, attempt: &Attempt) -> Vec<Note> {
     let readings = attempt.readings.iter().map(|reading| ("a reading", &reading.at));
-    let taps = taps(attempt).into_iter().chain(readings).filter(|(_, at)| at.ago_ms > 0);
+    let taps = taps(attempt).into_iter().chain(readings).filter(|(_, at)| at.ago_ms > 0 && !at.paper);
     taps.map(|(what, at)| {
         let (happened, late) =
             (case.clock.second(at.moment.at_ms), words::lasting(words::up_s(Span::from_ms(at.ago_ms))));

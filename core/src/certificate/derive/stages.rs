@@ -2,7 +2,7 @@
 
 use super::{Case, course, hold, tasks, words};
 use crate::certificate::content::{Bar, BarKind, Interval, Known, Stage as Row, Stages, headings};
-use crate::procedure::repair::{Answered, Attempt, TestPush};
+use crate::procedure::repair::{Answered, Attempt, Stamp, TestPush};
 use crate::procedure::stage::Stage;
 use crate::procedure::times;
 use crate::shelf::method::TaskKind;
@@ -44,9 +44,13 @@ fn row(case: &Case, attempt: &Attempt, stage: Stage) -> Row {
             || Known::Absent("not ended".into()),
             |to| Known::Known(words::down_s(Span::from_ms((to - from_ms).max(0)))),
         ),
-        note: words::joined(clauses(case, attempt, stage), "; "),
+        note: words::joined(clauses(case, attempt, stage).into_iter().chain(begun_on_paper(&span.begun)), "; "),
         bars: to_ms.map(|to_ms| bars(case, attempt, stage, (from_ms, to_ms))).unwrap_or_default(),
     }
+}
+
+fn begun_on_paper(begun: &Stamp) -> Option<String> {
+    begun.paper.then(|| "begun by the time on paper".to_owned())
 }
 
 fn not_begun(case: &Case, attempt: &Attempt, stage: Stage) -> Row {

@@ -32,7 +32,8 @@ pub fn clauses(case: &Case, attempt: &Attempt, stage: Stage) -> Vec<String> {
     let mut found: Vec<String> = vec![];
     let mut confirmed = 0;
     for answered in in_order(case, attempt, stage) {
-        match (&answered.answer, clause(case, answered)) {
+        let paper = if answered.at.paper { " (from paper)" } else { "" };
+        match (&answered.answer, clause(case, answered).map(|clause| format!("{clause}{paper}"))) {
             (Answer::Done { .. }, None) if answered.kind == TaskKind::Confirm => confirmed += 1,
             (Answer::Done { .. }, None) => {}
             (Answer::Done { .. }, Some(clause)) => found.push(clause),

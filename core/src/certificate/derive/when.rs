@@ -83,7 +83,8 @@ pub fn name(people: &[Person], id: Option<&str>) -> String {
 
 /// Returns `Tomas Ekdal, 09:03`: who tapped, and when it happened.
 pub fn by(people: &[Person], clock: &Clock, stamp: &Stamp) -> String {
-    format!("{}, {}", name(people, stamp.person.as_deref()), clock.minute(stamp.moment.at_ms))
+    let paper = if stamp.paper { ", from paper" } else { "" };
+    format!("{}, {}{paper}", name(people, stamp.person.as_deref()), clock.minute(stamp.moment.at_ms))
 }
 
 #[cfg(test)]

@@ -38,11 +38,13 @@ pub fn set(sheet: &mut Sheet) {
 }
 
 fn remark(sheet: &Sheet, readings: &[Reading]) -> String {
-    let key = "H read by hand, S sensor; a dash before a reading: the minutes up to it are not counted";
+    let paper = readings.iter().any(|one| one.source == Source::Paper);
+    let paper = if paper { ", P from paper" } else { "" };
+    let key = format!("H read by hand, S sensor{paper}; a dash before a reading: the minutes up to it are not counted");
     let day = |at| sheet.clock.date(at);
     let from = readings.first().map(|first| day(first.at_ms)).unwrap_or_default();
     let to = readings.last().map(|last| day(last.at_ms)).unwrap_or_default();
-    if from == to && to == day(sheet.content.at_ms) { key.to_string() } else { format!("{from} to {to}; {key}") }
+    if from == to && to == day(sheet.content.at_ms) { key } else { format!("{from} to {to}; {key}") }
 }
 
 /// Sets as many rows as the page holds, in three columns, page after page.
@@ -115,6 +117,7 @@ fn set_row(sheet: &mut Sheet, one: &Reading, x: f64, y: f64) {
     let source = match one.source {
         Source::Hand => "H",
         Source::Sensor => "S",
+        Source::Paper => "P",
     };
     sheet.element(Role::Td, |sheet| sheet.text(x + 48.0, y, source, SMALL));
     let word = match (one.side, one.before) {

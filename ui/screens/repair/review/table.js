@@ -38,6 +38,7 @@ function evidence(view, { what, at_ms: ms, attempt }) {
     case "gap": return say("off.gap_text", stretch(view, what));
     case "outside": return say("off.outside_text", stretch(view, what));
     case "late": return html`${say("off.late_text", { n: what.labels.length })}<details><summary>${say("off.which")}</summary>${what.labels.join("; ")}.</details>`;
+    case "paper": return html`${say("off.paper_text", { n: what.entries.length })}<details><summary>${say("off.which")}</summary>${what.entries.map((one) => html`<p>${say("off.paper_entry", { what: one.what, at: at(view, one.at_ms), keyed: at(view, one.keyed_ms) })}</p>`)}</details>`;
     default: return say(what.restarted ? "off.clock_restarted" : "off.clock_text", { by: minSec(Math.abs(what.by_ms), "up"), at: at(view, ms) });
   }
 }

@@ -95,6 +95,7 @@ impl Crew {
             reader: Default::default(),
             typed: Default::default(),
             waited_ms: 0,
+            on_paper_ms: None,
             pin: None,
             password: None,
             request,

@@ -94,6 +94,7 @@ impl Story {
 
     fn facts(&self) -> Facts {
         Facts {
+            keyed: None,
             moment: self.moment(),
             position: self.position.clone(),
             person: Some(self.person.clone()),

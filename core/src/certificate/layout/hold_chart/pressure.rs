@@ -140,7 +140,7 @@ fn obstacles(sheet: &Sheet, hold: &Hold, time: &Time, scale: &Scale, limits: &[L
 
 fn point(sheet: &mut Sheet, one: &Reading, (x, y): (f64, f64)) {
     match (one.side, one.source) {
-        (Side::Inside, Source::Hand) => sheet.fill(polygon((x, y), (0.75, 0.75), 16), 0.0),
+        (Side::Inside, Source::Hand | Source::Paper) => sheet.fill(polygon((x, y), (0.75, 0.75), 16), 0.0),
         (Side::Inside, Source::Sensor) => {
             let half = 0.675;
             sheet.outline_area(Area::new(x - half, y - half, x + half, y + half), Pen::black(0.3));
