@@ -57,6 +57,27 @@ for (const [what, size, zoom] of [["320 px", { width: 320, height: 568 }, 1], ["
   });
 }
 
+for (const language of ["de", "es", "fr"]) {
+  test(`nothing is wider than the screen, and no word is cut off, at 320 px in ${language}`, { timeout: 120_000 }, async () => {
+    const { page, close } = await served.open({ width: 320, height: 568 });
+    await page.evaluate((tag) => localStorage.setItem(`mendline.language.${localStorage.getItem("mendline.person")}`, tag), language);
+    await page.reload();
+    await page.locator(`html[lang=${language}]`).waitFor();
+    const wide = [];
+    for (const [name, hash] of Object.entries(screens)) {
+      await goTo(page, hash);
+      const found = await page.evaluate(() => {
+        const over = document.documentElement.scrollWidth - innerWidth;
+        const cut = [...document.querySelectorAll("button, a, h1, h2, legend, label, b, small")].filter((one) => getComputedStyle(one).overflowX === "hidden" && one.scrollWidth > one.clientWidth + 1);
+        return [...(over > 0 ? [`${over} px`] : []), ...cut.map((one) => one.textContent.trim().slice(0, 40))];
+      });
+      wide.push(...found.map((what) => `${name}: ${what}`));
+    }
+    await close();
+    assert.deepEqual(wide, []);
+  });
+}
+
 test("the heading of each screen takes the focus on arrival", { timeout: 60_000 }, async () => {
   await each(SIZES[0], async (page, name) => assert.equal(await page.evaluate(() => document.activeElement.tagName), "H1", name));
 });
