@@ -1,9 +1,9 @@
-### Preuves : le code d’une clé, les numéros des certificats.
+### Preuves : le code d’une clé, les numéros des certificats.
 
 certificate-supersedes = Remplace { $number }.
 certificate-went_on = La réparation a continué après lui.
 certificate-void = Annuler ce certificat
-certificate-void_note = Il ne compte plus, et son numéro ne sert plus jamais. Corriger ce qui était faux, puis signer et établir à nouveau : le suivant nomme celui-ci et le motif.
+certificate-void_note = Il ne compte plus, et son numéro ne sert plus jamais. Corriger ce qui était faux, puis signer et établir à nouveau : le suivant nomme celui-ci et le motif.
 certificate-void_why = Pourquoi il ne compte pas
 certificate-void_act = Annuler { $number }
 numbers-title = Numéros de cet appareil
@@ -15,7 +15,7 @@ numbers-issued = Établi
 numbers-superseded = Remplacé par { $number }
 numbers-voided = Annulé, et rien ne le remplace encore
 numbers-taken = Attribué { $at }.
-numbers-why = Annulé par { $by }, { $at } : { $reason }
+numbers-why = Annulé par { $by }, { $at } : { $reason }
 key-change = Changer le code
 key-old_pin = Ancien code
 key-change_act = Prendre le nouveau code

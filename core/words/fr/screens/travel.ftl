@@ -53,4 +53,4 @@ apart-step-signed = Signé : { $detail }
 apart-step-issued = Certificat { $detail }
 apart-step-sealed = Clé a signé : { $detail }
 apart-step-branch_chosen = Choisi : { $detail }
-apart-step-voided = Certificat annulé : { $detail }
+apart-step-voided = Certificat annulé : { $detail }
