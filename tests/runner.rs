@@ -1,6 +1,7 @@
 //! One test binary: a module for each promise.
 
 mod ask;
+mod backup;
 mod bad_disks;
 mod bundles;
 mod certificate;
@@ -13,6 +14,7 @@ mod kills;
 mod paper;
 mod practice;
 mod record;
+mod roles;
 mod rules_page;
 mod seal;
 mod serve;

@@ -166,7 +166,7 @@ function look() {
 }
 
 // What writes nothing needs no outbox, and is not said to be recorded.
-const READS = ["certificate", "record", "check_record", "person_certificate", "pack"];
+const READS = ["certificate", "record", "check_record", "person_certificate", "pack", "back_up"];
 
 // How far a large file has come, while it moves.
 let moving = null;
@@ -175,7 +175,11 @@ const moved = () => { moving = null; store.redraw(); };
 
 /** Saves a file that the core made, piece by piece. */
 async function saveMade(made) {
-  try { announce(await saveLarge(made.name, () => pieces(store.ask, made, move))); } catch { cues.play("warn"); announce(say("send.broke_off")); } finally { moved(); }
+  try {
+    const { says, saved } = await saveLarge(made.name, () => pieces(store.ask, made, move));
+    announce(says);
+    if (saved && made.name.endsWith(".age")) await store.ask({ do: "note_backup", name: made.name, bytes: made.bytes });
+  } catch { cues.play("warn"); announce(say("send.broke_off")); } finally { moved(); }
   return true;
 }
 
@@ -204,7 +208,7 @@ async function send(request, { then, form, stay = false, secrets } = {}) {
   store.fault([]);
   const scope = store.scope();
   if (request.command?.command === "second_go") notices.allow();
-  const response = await (READS.includes(request.do) ? store.ask(request) : store.send(request, secrets));
+  const response = await (READS.includes(request.do) ? store.ask(request, secrets) : store.send(request, secrets));
   if (!response?.ok) { cues.play("warn"); return false; }
   if (form) { store.forget(form, scope); chosen.drop(); }
   if (request.do === "accept_plan") { store.forget(`plan-${request.repair}`, scope); delete asked[`plan-${request.repair}`]; }

@@ -14,6 +14,7 @@ const ROUTES = [
   { name: "search", path: /^\/search$/, params: [] },
   { name: "shelf", path: /^\/shelf(?:\/([a-z]+)(?:\/([^/]+)(?:\/([^/]+))?)?)?$/, params: ["kind", "id", "task"] },
   { name: "send", path: /^\/send(?:\/([^/]+))?$/, params: ["repair"] },
+  { name: "backup", path: /^\/backup(?:\/(back))?$/, params: ["back"] },
   { name: "take", path: /^\/take$/, params: [] },
   { name: "numbers", path: /^\/numbers$/, params: [] },
   { name: "people", path: /^\/people$/, params: [] },

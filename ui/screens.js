@@ -3,6 +3,7 @@
 
 import * as checks from "./screens/checks.js";
 import * as check from "./screens/check.js";
+import * as backup from "./screens/backup.js";
 import * as branches from "./screens/branches.js";
 import * as broken from "./screens/broken.js";
 import * as byHand from "./screens/by-hand.js";
@@ -35,6 +36,7 @@ export const SCREENS = {
   search: { screen: search, asks: (_, draft) => ({ do: "list", text: draft("search").text ?? "" }) },
   shelf: { screen: shelf, asks: () => ({ do: "shelf" }) },
   send: { screen: send, asks: () => ({ do: "bundles" }) },
+  backup: { screen: backup, asks: () => ({ do: "today" }) },
   take: { screen: take, asks: () => ({ do: "bundles" }) },
   numbers: { screen: numbers, asks: () => ({ do: "numbers" }) },
   people: { screen: people, asks: () => ({ do: "shelf" }) },

@@ -104,7 +104,8 @@ fn a_form_about_a_person_does_not_touch_the_keys() {
     let mut changed = foreman(&shelf).clone();
     changed["organisation"] = "Wendholt".into();
     changed["keys"] = json!([]);
-    let kept = desk.ok(json!({ "do": "keep", "document": { "kind": "person", "sheet": changed } }), json!({}));
+    let kept =
+        desk.ok(json!({ "do": "keep", "document": { "kind": "person", "sheet": changed } }), json!({ "pin": PIN }));
     assert_eq!(foreman(&kept)["keys"], foreman(&shelf)["keys"]);
     assert_eq!(foreman(&kept)["organisation"], "Wendholt");
 }

@@ -11,13 +11,14 @@ export async function saveFile({ name, media_type: type, bytes }) {
   return say(saved ? "saved" : "saved.not", { name });
 }
 
-/** Saves a large file whose bytes `parts()` yields one part after the other. Returns what to say about it. */
+/** Saves a large file whose bytes `parts()` yields one part after the other. Returns { says, saved }: what to say about it. */
 export async function saveLarge(name, parts) {
   const saved = await saveParts(name, parts);
-  if (saved !== undefined) return say(saved ? "saved" : "saved.not", { name });
+  if (saved !== undefined) return { saved, says: say(saved ? "saved" : "saved.not", { name }) };
   const all = [];
   for await (const part of parts()) all.push(part);
-  return download(name, new Blob(all));
+  // A browser does not tell where it went, or whether it did.
+  return { saved: true, says: download(name, new Blob(all)) };
 }
 
 function download(name, blob) {

@@ -7,6 +7,7 @@ import { field } from "../parts/field.js";
 import { mast } from "../parts/mast.js";
 import { note } from "../parts/note.js";
 import { page } from "../parts/page.js";
+import { keyOf, pin } from "../parts/pin.js";
 import { section } from "../parts/section.js";
 import { way } from "../parts/way.js";
 import { say } from "../text/say.js";
@@ -62,9 +63,18 @@ function sheet(view, kind, one) {
   // A method statement keeps its tasks beside what is typed here; every other document is what its fields say.
   const rest = kind === "method" ? { tasks: one?.tasks ?? view.methods[0]?.tasks ?? [] } : KINDS[kind].base ?? {};
   return frame(view, html`${one && invented(one) && note({ lead: say("shelf.invented_lead"), text: say("shelf.invented_text") })}
-    ${form({ id, kind: "sheet", then: `#/shelf/${kind}`, tidy: true, does: { do: "keep", document: { kind, sheet: rest } }, inside: sheetForm(KINDS[kind].table, "document.sheet", one, typed) })}
+    ${form({ id, kind: "sheet", then: `#/shelf/${kind}`, tidy: true, does: { do: "keep", document: { kind, sheet: rest } }, inside: html`${sheetForm(KINDS[kind].table, "document.sheet", one, typed)}${asksPin(view, kind, [one?.role, typed["document.sheet.role"]]) && pin("sheet-pin", say("key.pin_foreman"))}` })}
     ${kind === "method" && (one ? tasks(one) : note({ text: say("shelf.method_copies") }))}
-    ${one && section({ id: "off", title: say("shelf.off"), inside: way({ label: say("shelf.take_off"), note: say("shelf.take_off_note"), mark: "cross", does: { do: "take_off", kind, id: one.id }, then: `#/shelf/${kind}` }) })}
+    ${one && section({ id: "off", title: say("shelf.off"), inside: takeOff(view, kind, one) })}
     ${way({ label: say("shelf.back"), note: say(`shelf.${kind}`), href: `#/shelf/${kind}` })}`,
   deck({ act: act({ label: say("shelf.keep"), note: say("shelf.keep_note"), mark: "tick", form: id }) }));
+}
+
+// Who is a foreman is changed with the PIN of one.
+const asksPin = (view, kind, roles) => kind === "person" && roles.includes("foreman") && view.people.some((one) => one.role === "foreman" && keyOf(one));
+
+function takeOff(view, kind, one) {
+  const goes = { does: { do: "take_off", kind, id: one.id }, then: `#/shelf/${kind}` };
+  if (!asksPin(view, kind, [one.role])) return way({ label: say("shelf.take_off"), note: say("shelf.take_off_note"), mark: "cross", ...goes });
+  return form({ id: "take-off", kind: "stack", ...goes, inside: html`${pin("off-pin", say("key.pin_foreman"))}<button type="submit" class="way"><b>${say("shelf.take_off")}</b><small>${say("shelf.take_off_note")}</small></button>` });
 }

@@ -12,6 +12,7 @@ import { say } from "../text/say.js";
 import { first } from "./today/first.js";
 import { curing, holding, mixed } from "./today/live.js";
 import { row } from "./today/row.js";
+import { row as storageRow, warned } from "./today/storage.js";
 
 export const title = (view) => (view.crew ? say("today.crew", { crew: view.crew }) : say("today.title"));
 
@@ -20,7 +21,7 @@ const DONE = 5;
 
 export function render(view) {
   const live = [list("mixed", view.mixed, (one) => mixed(view, one), "lives"), list("holding", view.holding, (one) => holding(view, one), "lives")].filter(Boolean);
-  const waiting = html`${closed(view)}${view.owner || !none(view) ? lists(view) : first(view)}`;
+  const waiting = html`${closed(view)}${warned(view)}${view.owner || !none(view) ? lists(view) : first(view)}`;
   const rest = html`${tools(view)}${section({ id: "h-light", title: say("light.label"), kind: "today-light", inside: light(view.light) })}`;
   return page({
     mast: mast({ title: title(view), where: view.owner || say("app.name"), side: view.now ? [day(view.now.at_ms, view.now.offset_min), time(view.now.at_ms, view.now.offset_min)] : [] }),
@@ -48,5 +49,5 @@ function tools(view) {
   return section({ id: "h-tools", title: say("today.more"), kind: "", inside: html`
     ${ready && html`${way({ label: say("today.intake"), note: say("today.intake_note"), href: "#/intake" })}${to("search", "#/search")}`}
     ${way({ label: say("people.title"), note: view.who ? say("today.who", { name: view.who }) : say("people.note"), href: "#/people" })}
-    ${ready && to("send", "#/send")}${to("take", "#/take")}${to("shelf", "#/shelf")}${to("check", "#/check")}${to("worked", "#/checks")}${to("practice", "#/practice")}${to("help", "#/help")}` });
+    ${ready && to("send", "#/send")}${to("take", "#/take")}${view.owner ? !view.storage?.backup_due && !view.storage?.low && storageRow(view) : to("restore", "#/backup/back")}${to("shelf", "#/shelf")}${to("check", "#/check")}${to("worked", "#/checks")}${to("practice", "#/practice")}${to("help", "#/help")}` });
 }

@@ -37,6 +37,8 @@ pub struct MadeFile {
     pub photos: usize,
     /// Photos that are not here or were changed: they do not go along.
     pub missing: usize,
+    /// How many files a backup holds.
+    pub files: usize,
 }
 
 impl Visit<'_> {
@@ -74,6 +76,7 @@ impl Visit<'_> {
             entries: sent.entries,
             photos: sent.photos,
             missing: sent.missing.len(),
+            files: 0,
         }))
     }
 
@@ -124,6 +127,7 @@ const fn passing(fault: &Fault) -> bool {
     matches!(fault, Fault::DiskFull | Fault::Locked | Fault::ReadOnly | Fault::NoPermission { .. })
 }
 
-fn stamp(at_ms: i64) -> String {
+/// Returns a moment as it stands in the names of files, in UTC.
+pub fn stamp(at_ms: i64) -> String {
     DateTime::from_timestamp_millis(at_ms).map_or_else(String::new, |at| at.format("%Y%m%d-%H%M%S").to_string())
 }

@@ -2,6 +2,8 @@
 
 mod agreement;
 mod audit;
+mod backup;
+mod backups;
 mod branches;
 mod bundles;
 mod by_hand;
@@ -31,6 +33,7 @@ mod verdict;
 
 pub use agreement::Compared as PagesCompared;
 pub use audit::audit;
+pub use backups::{Restored, Storage};
 pub use branches::{BranchView, BranchesView, Step};
 pub use bundles::{BundlesView, MadeFile};
 pub use by_hand::{ByHand, LateralByHand, Looking};
@@ -225,11 +228,15 @@ impl Visit<'_> {
             Request::ImportInspection { .. } => self.inspections(),
             Request::Keep { .. } | Request::TakeOff { .. } | Request::TakeExamples => self.shelf(),
             Request::MakeKey { .. } | Request::ImportKey { .. } | Request::RevokeKey { .. } => self.shelf(),
+            Request::NoteBackup { .. } => self.today(),
             _ => self.repair(repair),
         }
     }
 
     fn carry_out(&mut self, request: Request) -> Result<Answer, Problem> {
+        if request.is_for_crew() {
+            self.crew_only()?;
+        }
         match request {
             Request::Today => self.today(),
             Request::List { text, status } => self.list(&text, &status),
@@ -253,6 +260,9 @@ impl Visit<'_> {
             Request::Branches { repair } => self.branches(&repair),
             Request::Bundles => self.bundles(),
             Request::Pack { repairs, since_ms } => self.pack(&repairs, since_ms),
+            Request::BackUp => self.back_up(),
+            Request::NoteBackup { name, bytes } => self.note_backup(&name, bytes),
+            Request::Restore { name, of } => self.restore(&name, of),
             Request::Piece { name, from } => self.piece(&name, from),
             Request::Bring { name, of, from, bytes } => self.bring(&name, of, from, &unpacked(&bytes)?),
             Request::TakeIn { name, of, key } => self.take_in(&name, of, &key),

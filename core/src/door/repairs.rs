@@ -58,8 +58,9 @@ impl Visit<'_> {
         }
         let me = self.people.iter().find(|person| Some(&person.id) == self.facts.person.as_ref());
         today.who = me.map(|person| person.name.clone());
+        let storage = self.storage()?;
         today.closed = self.store.journal.writable().err().map(|fault| fault.to_string());
-        Ok(Answer::Today(Box::new(today)))
+        Ok(Answer::Today { today: Box::new(today), storage })
     }
 
     pub(super) fn list(&mut self, text: &str, status: &str) -> Result<Answer, Problem> {

@@ -183,6 +183,18 @@ pub enum Request {
         #[serde(default)]
         key: String,
     },
+    /// Make a backup of the whole folder, encrypted with the password of the envelope.
+    BackUp,
+    /// A backup was saved where the person wanted it.
+    NoteBackup {
+        name: String,
+        bytes: u64,
+    },
+    /// Restore the backup that was brought into this folder, which must be empty.
+    Restore {
+        name: String,
+        of: u64,
+    },
     /// What a plan would be; writes nothing. Without a choice, a first one is suggested.
     Plan {
         repair: String,
@@ -346,5 +358,25 @@ impl Request {
             Self::Repair { .. } | Self::KeepPhoto { .. } => true,
             _ => false,
         }
+    }
+
+    /// Says whether only the crew may ask for it, beside what the rules of the repair say of each command.
+    pub const fn is_for_crew(&self) -> bool {
+        matches!(
+            self,
+            Self::Keep { .. }
+                | Self::TakeOff { .. }
+                | Self::TakeExamples
+                | Self::ImportInspection { .. }
+                | Self::ImportRecord { .. }
+                | Self::TakeIn { .. }
+                | Self::KeepPhoto { .. }
+                | Self::BackUp
+                | Self::NoteBackup { .. }
+                | Self::MakeKey { .. }
+                | Self::ImportKey { .. }
+                | Self::RevokeKey { .. }
+                | Self::Seal { .. }
+        )
     }
 }

@@ -14,6 +14,7 @@ use crate::shelf::Shelf;
 use crate::view::{BrokenView, Paper, RepairView, Summary, Today};
 use crate::words::{Language, Pattern};
 
+use super::backups::Storage;
 use super::branches::BranchesView;
 use super::bundles::{BundlesView, MadeFile};
 use super::checks::ChecksView;
@@ -26,7 +27,11 @@ use super::verdict::Verdict;
 #[derive(Debug, Serialize)]
 #[serde(tag = "kind", rename_all = "snake_case")]
 pub enum Answer {
-    Today(Box<Today>),
+    Today {
+        #[serde(flatten)]
+        today: Box<Today>,
+        storage: Storage,
+    },
     List {
         repairs: Vec<Summary>,
     },
@@ -50,6 +55,11 @@ pub enum Answer {
         of: u64,
     },
     Taken(Taken),
+    Restored {
+        repairs: usize,
+        files: usize,
+        damaged: usize,
+    },
     Plan {
         repair: Box<RepairView>,
         proposal: Box<Proposal>,

@@ -2,7 +2,10 @@
 
 use super::response::{Answer, Problem};
 use super::{Visit, with_writing};
-use crate::shelf::{self, Document, DocumentKind, Role, ShelfEvent};
+use crate::procedure::gate::Around;
+use crate::procedure::roles;
+use crate::shelf::people::PersonKey;
+use crate::shelf::{self, Document, DocumentKind, Person, Role, ShelfEvent};
 
 impl Visit<'_> {
     pub(super) fn shelf(&mut self) -> Result<Answer, Problem> {
@@ -12,6 +15,11 @@ impl Visit<'_> {
     pub(super) fn keep(&mut self, mut document: Document) -> Result<Answer, Problem> {
         sound(&document)?;
         self.leave_keys(&mut document);
+        if let Document::Person(person) = &document
+            && (person.role == Role::Foreman || self.is_foreman(&person.id))
+        {
+            self.ask_a_foreman()?;
+        }
         with_writing(self, |store, writing| {
             store.record_shelf(writing, vec![ShelfEvent::Kept { document: Box::new(document) }])
         })?;
@@ -23,6 +31,9 @@ impl Visit<'_> {
             self.people.iter().filter(|person| person.role == Role::Foreman && person.id != id).count() == 0;
         if kind == DocumentKind::Person && last_foreman {
             return Err(Problem::error("last_foreman", "One foreman must stay in the list, or nobody can sign."));
+        }
+        if kind == DocumentKind::Person && self.is_foreman(id) {
+            self.ask_a_foreman()?;
         }
         let id = id.to_owned();
         with_writing(self, |store, writing| store.record_shelf(writing, vec![ShelfEvent::TakenOff { kind, id }]))?;
@@ -38,6 +49,35 @@ impl Visit<'_> {
         }
         with_writing(self, |store, writing| store.record_shelf(writing, events))?;
         self.shelf()
+    }
+
+    /// Who reads for the owner changes nothing.
+    ///
+    /// Errors: the refusal by that rule.
+    pub(super) fn crew_only(&self) -> Result<(), Problem> {
+        let around = Around { facts: &self.facts, people: &self.people };
+        roles::reads_only(&around).map_or(Ok(()), |broken| Err(Problem::refused(&[broken])))
+    }
+
+    fn is_foreman(&self, id: &str) -> bool {
+        self.people.iter().any(|person| person.id == id && person.role == Role::Foreman)
+    }
+
+    /// Who is a foreman is changed with the PIN of one, where one has a key on this device. Else a PIN could be gone
+    /// round by a foreman that somebody adds.
+    fn ask_a_foreman(&mut self) -> Result<(), Problem> {
+        let here = |person: &&Person| person.key().is_some_and(|key| key.device == self.facts.device);
+        let foremen = self.people.iter().filter(|person| person.role == Role::Foreman);
+        let keys: Vec<PersonKey> = foremen.filter(here).filter_map(|person| person.key().cloned()).collect();
+        let mut outcome = Ok(());
+        for key in keys {
+            outcome = self.open_key(&key).map(drop);
+            if outcome.is_ok() {
+                self.facts.key = Some(key.fingerprint);
+                break;
+            }
+        }
+        outcome
     }
 
     /// Keys have requests of their own: what a form or an example says of them does not count.

@@ -19,6 +19,8 @@ pub struct Store {
     pub journal: Sqlite,
     /// Whose own head a repair is told by, where several devices went on with it.
     pub(super) device: String,
+    /// As far as the edge tells.
+    pub(super) free_bytes: Option<u64>,
     shelf: Option<(Vec<Hash>, ShelfState)>,
     numbers: Option<(Vec<Hash>, Vec<TakenNumber>)>,
     repairs: HashMap<String, (Vec<Hash>, Repair)>,
@@ -43,8 +45,15 @@ impl Store {
     pub fn open(folder: &Path) -> Result<Self, Fault> {
         std::fs::create_dir_all(folder).map_err(|problem| Fault::Io { what: problem.to_string() })?;
         let journal = Sqlite::open(&folder.join("journal.sqlite"))?;
-        let (device, repairs) = (String::new(), HashMap::new());
-        let mut store = Self { folder: folder.to_owned(), journal, device, shelf: None, numbers: None, repairs };
+        let mut store = Self {
+            folder: folder.to_owned(),
+            journal,
+            device: String::new(),
+            free_bytes: None,
+            shelf: None,
+            numbers: None,
+            repairs: HashMap::new(),
+        };
         match store.list_all() {
             // What can still be read of it is shown and exported.
             Err(fault @ Fault::Corrupt { .. }) => store.journal.close_to_writing(fault),
@@ -59,6 +68,12 @@ impl Store {
             device.clone_into(&mut self.device);
             self.repairs.clear();
         }
+    }
+
+    /// Reads everything again, because the journal is another one now.
+    pub(super) fn forget(&mut self) {
+        self.shelf = None;
+        self.repairs.clear();
     }
 
     fn list_all(&mut self) -> Result<(), Fault> {

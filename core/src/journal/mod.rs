@@ -6,6 +6,7 @@
 
 mod chain;
 pub mod codec;
+mod copy;
 mod fault;
 mod known;
 mod link;

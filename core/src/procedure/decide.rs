@@ -10,13 +10,14 @@ use super::hold;
 use super::plan::{Plan, Temperatures};
 use super::practice::{MOST_PACE, Mishap};
 use super::repair::{Attempt, CorrectionOf, ReadingField, Repair, Stamp, Standing};
+use super::roles;
 use super::rules::{Broken, Kind, Refusal, Rule, RuleValues, n, t};
 use super::spot;
 use super::stage::{Outcome, Stage};
 use super::times;
 use crate::facts::{Facts, Moment};
+use crate::shelf::Person;
 use crate::shelf::method::{Task, TaskKind};
-use crate::shelf::{Person, Role};
 use crate::units::Temperature;
 use crate::words;
 
@@ -37,6 +38,9 @@ pub type Decision = Result<Vec<Event>, Refusal>;
 /// Returns the events in the order to record them. Errors: a `Refusal` with every rule that stands in the way.
 pub fn decide(repair: Option<&Repair>, command: &Command, facts: &Facts, people: &[Person]) -> Decision {
     let around = Around { facts, people };
+    if let Some(broken) = roles::refused(command, &around) {
+        return refuse(broken);
+    }
     let Some(repair) = repair else { return open(command) };
     let mut events = clock_jump(&repair.last_moment, facts.tapped(), &facts.device, repair);
     let mut step = Step { repair: repair.clone(), facts, events: vec![] };
@@ -284,7 +288,7 @@ impl Step<'_> {
         if rule.row().kind != Kind::Departure {
             return refuse(Broken::with(Rule::BadValue, &[("what", t("This rule can't be waived."))]));
         }
-        by_foreman(foreman, around)?;
+        self.by_foreman(foreman, around)?;
         given(reason)?;
         let Some(values) = self.values_of(rule, subject, around) else {
             let what = "This rule does not stand in the way, so there is nothing to waive.";
@@ -300,8 +304,12 @@ impl Step<'_> {
         Ok(())
     }
 
+    fn by_foreman(&self, id: &str, around: &Around) -> Result<(), Refusal> {
+        roles::not_by_foreman(id, self.repair.rehearsal, around).map_or(Ok(()), refuse)
+    }
+
     fn choose(&mut self, head: &str, reason: &str, foreman: &str, around: &Around) -> Result<(), Refusal> {
-        by_foreman(foreman, around)?;
+        self.by_foreman(foreman, around)?;
         given(reason)?;
         let (chosen, over): (Vec<_>, Vec<_>) = self.repair.branches.iter().partition(|branch| branch.head == head);
         if chosen.is_empty() {
@@ -318,7 +326,7 @@ impl Step<'_> {
     }
 
     fn void(&mut self, reason: &str, foreman: &str, around: &Around) -> Result<(), Refusal> {
-        by_foreman(foreman, around)?;
+        self.by_foreman(foreman, around)?;
         given(reason)?;
         let Some(number) = self.repair.issued.as_ref().map(|issued| issued.number.clone()) else {
             let what = "No certificate is issued for this repair, so none can be voided.";
@@ -568,14 +576,6 @@ impl Step<'_> {
             .last_attempt()
             .is_some_and(|attempt| attempt.doubts.iter().any(|doubt| doubt.rule == Rule::PressureLost))
     }
-}
-
-fn by_foreman(id: &str, around: &Around) -> Result<(), Refusal> {
-    let known = around.people.iter().find(|person| person.id == id);
-    if known.is_none_or(|person| person.role != Role::Foreman) {
-        return refuse(Broken::bare(Rule::ForemanNeeded));
-    }
-    Ok(())
 }
 
 fn runs(pace: u32) -> Result<(), Refusal> {

@@ -16,6 +16,7 @@ pub mod plan;
 pub mod planning;
 pub mod practice;
 pub mod repair;
+pub mod roles;
 pub mod rules;
 pub mod spot;
 pub mod stage;

@@ -142,6 +142,8 @@ rules! {
     NewAttemptAsked, Some(Verification), Never;
     DepartureOpen, Some(Verification), Never;
     ForemanNeeded, None, Never;
+    ReadsOnly, None, Never;
+    PinMissing, None, Never;
     PersonMissing, None, Never;
     ReasonMissing, None, Never;
     NotCertain, Some(Verification), Never;

@@ -48,6 +48,11 @@ pub enum ShelfEvent {
         device: String,
         key: String,
     },
+    /// A backup of the folder was saved.
+    BackedUp {
+        name: String,
+        bytes: u64,
+    },
 }
 
 /// A document of the shelf.
@@ -95,6 +100,8 @@ pub struct ShelfState {
     pub numbers: Vec<TakenNumber>,
     /// The keys of other devices, by the device.
     pub devices: BTreeMap<String, String>,
+    /// When the last backup was saved.
+    pub backed_up_ms: Option<i64>,
 }
 
 /// A certificate number that a repair took.
@@ -160,6 +167,7 @@ impl ShelfState {
                     taken.voided = Some(VoidedNumber { reason, person, at_ms: facts.moment.at_ms });
                 }
             }
+            ShelfEvent::BackedUp { .. } => self.backed_up_ms = Some(facts.moment.at_ms),
             // The first key stays, whatever comes later.
             ShelfEvent::DeviceMet { device, key } => {
                 self.devices.entry(device.clone()).or_insert_with(|| key.clone());

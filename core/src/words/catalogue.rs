@@ -44,7 +44,7 @@ macro_rules! files {
         const $name: &[(&str, &str)] = files!(@all $tag; "rules", "planning", "quantities", "screens/base",
             "screens/checks", "screens/office", "screens/paper", "screens/pictures", "screens/plan", "screens/record",
             "screens/repair", "screens/rules", "screens/shelf", "screens/stages", "screens/travel", "screens/roads",
-            "screens/practice", "screens/proof", "screens/looks", "screens/keyed");
+            "screens/practice", "screens/proof", "screens/looks", "screens/keyed", "screens/backup");
     };
     (@all $tag:literal; $($file:literal),+) => {
         &[$(($file, include_str!(concat!("../../words/", $tag, "/", $file, ".ftl")))),+]

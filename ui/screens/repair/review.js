@@ -43,7 +43,7 @@ function head(view) {
 function otherwise(view) {
   const known = (one) => one.rule === "departure_open" || view.review.broken.some(({ rule, subject }) => rule === one.rule && subject === one.subject);
   const rest = (view.next.gate?.broken ?? []).filter((one) => !known(one));
-  return html`${inTheWay(view, rest)}${rest.some(({ rule }) => ["foreman_needed", "person_missing"].includes(rule)) && way({ label: say("people.who"), note: say("people.note"), href: "#/people" })}`;
+  return html`${inTheWay(view, rest)}${rest.some(({ rule }) => ["foreman_needed", "person_missing", "reads_only"].includes(rule)) && way({ label: say("people.who"), note: say("people.note"), href: "#/people" })}`;
 }
 
 const REJECT = "reject-form";

@@ -9,7 +9,7 @@ use std::sync::{Mutex, PoisonError};
 
 use mendline_core::door::App;
 
-use crate::ports::Ports;
+use crate::ports::{Ports, free_bytes};
 
 /// One open data folder, asked by any number of threads, one at a time.
 pub struct Edge {
@@ -45,6 +45,7 @@ impl Edge {
     pub fn ask(&self, envelope: &str) -> Result<String, String> {
         let sensed = self.ports.sense().map_err(|problem| format!("The request was not passed on: {problem}."))?;
         let mut app = self.app.lock().unwrap_or_else(PoisonError::into_inner);
+        app.set_free_bytes(free_bytes(&self.folder));
         if let Some(response) = caught(|| app.handle(envelope, &sensed)) {
             return Ok(response);
         }

@@ -4,6 +4,7 @@
 mod ask;
 mod assets;
 mod audit;
+mod backup;
 mod bundle;
 mod check;
 mod demo;
@@ -53,6 +54,8 @@ enum Verb {
     Audit(audit::AuditArgs),
     Export(export::ExportArgs),
     Bundle(bundle::BundleArgs),
+    Backup(backup::BackupArgs),
+    Restore(backup::RestoreArgs),
     /// Makes the lists anew from the journal.
     ///
     /// Lists and search stand beside the journal and can be dropped; the journal itself is only read.
@@ -75,6 +78,8 @@ fn main() -> ExitCode {
         Verb::Audit(args) => return audit::run(&args),
         Verb::Export(args) => return export::run(&args),
         Verb::Bundle(args) => bundle::run(args),
+        Verb::Backup(args) => backup::back_up(&args),
+        Verb::Restore(args) => backup::restore(&args),
         Verb::Rebuild { data } => rebuild(&data),
         Verb::Inspection(args) => return inspection::run(&args),
     };

@@ -47,6 +47,17 @@ impl Ports {
     }
 }
 
+/// Returns how many bytes are free where `folder` lies; `None` where the system does not tell.
+pub fn free_bytes(folder: &Path) -> Option<u64> {
+    #[cfg(unix)]
+    return rustix::fs::statvfs(folder).ok().map(|about| about.f_bavail.saturating_mul(about.f_frsize));
+    #[cfg(not(unix))]
+    return {
+        let _ = folder;
+        None
+    };
+}
+
 /// Returns the folder that holds the data of this person on this computer when no other is named.
 ///
 /// Errors: the system names no home.

@@ -16,6 +16,7 @@ pub use test_push::budget_for_go;
 
 use super::plan::{Plan, Temperatures};
 use super::repair::{Repair, Standing};
+use super::roles;
 use super::rules::{Broken, Kind, Rule, n, t};
 use super::stage::Stage;
 use crate::facts::Facts;
@@ -81,7 +82,8 @@ pub fn gate(repair: &Repair, ask: Ask, around: &Around) -> Vec<Broken> {
     };
     let ends = matches!(ask, Ask::Judge { .. } | Ask::CloseUnrepaired | Ask::Sign | Ask::Issue { .. });
     let apart = branch_open(repair).filter(|_| ends);
-    found.into_iter().chain(apart).filter(|broken| stands(repair, broken)).collect()
+    let found = roles::reads_only(around).into_iter().chain(found);
+    found.chain(apart).filter(|broken| stands(repair, broken)).collect()
 }
 
 fn stands(repair: &Repair, broken: &Broken) -> bool {

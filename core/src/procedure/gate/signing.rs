@@ -11,10 +11,8 @@ pub fn sign(repair: &Repair, around: &Around) -> Vec<Broken> {
     if repair.ending().is_none() {
         found.push(Broken::bare(Rule::NotComplete));
     }
-    match around.person().map(|person| person.role) {
-        None => found.push(Broken::bare(Rule::PersonMissing)),
-        Some(Role::Reader) => found.push(Broken::bare(Rule::ForemanNeeded)),
-        Some(Role::Technician | Role::Foreman) => {}
+    if around.person().is_none() {
+        found.push(Broken::bare(Rule::PersonMissing));
     }
     found
 }

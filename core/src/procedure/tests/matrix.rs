@@ -53,7 +53,7 @@ const TABLE: &[(&str, &str)] = &[
     ("open again", ".  .  .  .  .  .  .  .  .  .  .  .  .  ."),
 ];
 
-fn place(name: &str) -> World {
+pub(super) fn place(name: &str) -> World {
     let mut world = match name {
         "opened" => World::opened(),
         "planned" => World::planned(),
@@ -83,7 +83,7 @@ fn place(name: &str) -> World {
     world
 }
 
-fn command(name: &str, world: &World) -> Command {
+pub(super) fn command(name: &str, world: &World) -> Command {
     let end = |outcome| Command::EndAttempt { outcome, reasons: vec![], in_pipe: String::new() };
     let done = |task: &str| Command::Answer { task: task.into(), answer: Answer::Done { values: [].into() } };
     match name {

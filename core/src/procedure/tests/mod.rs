@@ -7,4 +7,5 @@ mod matrix;
 mod nearly;
 mod random;
 mod resin;
+mod roles;
 mod street;

@@ -3,8 +3,8 @@
 keyed-title = Introducir desde el papel
 keyed-about = lo que se escribió a mano, con las horas de la hoja
 keyed-lead = Ponga el día y la hora que están en la hoja. Luego recorra las pantallas como siempre. Cada entrada lleva la marca «del papel» y guarda ambas horas: cuándo ocurrió y cuándo la introdujo.
-keyed-rule = A favor del equipo.
-keyed-rule_text = La presión objetivo y las lecturas del mantenimiento tomadas del papel solo cuentan si el encargado responde de ellas. Se imprime.
+keyed-rule = A favor de la cuadrilla.
+keyed-rule_text = La presión objetivo y las lecturas del tiempo a presión tomadas del papel solo cuentan si el encargado responde de ellas. Se imprime.
 keyed-day = Día de la hoja
 keyed-time = Hora de la hoja
 keyed-on = ¿Introducir desde el papel?
