@@ -42,11 +42,16 @@ impl Desk {
     /// Opens a folder with keys, the photos of the rehearsal if wanted, and its record in earnest, not yet signed;
     /// returns the repair's id with it.
     pub fn with_record(folder: &Path, photos: bool) -> (Self, String) {
+        Self::with_record_for(folder, photos, &json!({ "language": "en", "units": "si", "dates": "iso" }))
+    }
+
+    /// The same, of a contract that wants the certificate written for `reader`.
+    pub fn with_record_for(folder: &Path, photos: bool, reader: &Value) -> (Self, String) {
         if photos {
             copied(&rehearsal().join("data/photos"), &folder.join("photos"));
         }
         let mut desk = Self::with_keys(folder);
-        let record = in_earnest();
+        let record = in_earnest(reader);
         let repair = record["repair"].as_str().expect("a repair").to_owned();
         let taken = STANDARD.encode(record.to_string());
         desk.ok(FOREMAN, json!({ "do": "import_record", "name": "record.json", "bytes": taken }));
@@ -131,16 +136,19 @@ pub fn state(record: &[u8]) -> (Repair, String, u64) {
     (replay(&records).expect("it opens a repair"), head, entries.len() as u64)
 }
 
-/// Returns the rehearsal's record up to its signatures, as a record in earnest: each entry linked anew.
-pub fn in_earnest() -> Value {
+/// Returns the rehearsal's record up to its signatures, as a record in earnest for `reader`: each entry linked anew.
+pub fn in_earnest(reader: &Value) -> Value {
     let bytes = std::fs::read(rehearsal().join("record.json")).expect("the rehearsal has a record");
     let mut record: Value = serde_json::from_slice(&bytes).expect("it is JSON");
     let signed = |entry: &Value| entry["body"].as_str().is_some_and(|body| body.contains("\"event\":\"signed\""));
     let entries = record["entries"].as_array().expect("entries");
     let end = entries.iter().position(signed).expect("it was signed");
-    let earnest = |body: &str| body.replace("\"rehearsal\":true", "\"rehearsal\":false");
+    let written = r#""reader":{"language":"en","units":"si","dates":"iso"}"#;
+    let wanted = format!("\"reader\":{reader}");
+    let earnest = |body: &str| body.replace("\"rehearsal\":true", "\"rehearsal\":false").replace(written, &wanted);
     let bodies: Vec<String> =
         entries[..end].iter().map(|entry| earnest(entry["body"].as_str().expect("a body"))).collect();
+    assert!(bodies[0].contains(&wanted), "the contract names its reader");
     record["rehearsal"] = false.into();
     linked_anew(&record, &bodies)
 }

@@ -78,6 +78,26 @@ fn a_record_is_signed_by_both_keys_in_turn_and_found_valid_by_who_trusts_them() 
     assert!(!holds(folder.path(), FOREMAN.1.as_bytes()) && !holds(folder.path(), b"\"pin\""), "a PIN stands in a file");
 }
 
+/// The pages are laid out anew for the reader of the contract, whoever checks them.
+#[test]
+fn a_certificate_for_any_reader_says_what_its_record_says() {
+    for reader in [
+        json!({ "language": "en", "units": "us", "dates": "local" }),
+        json!({ "language": "de", "units": "si", "dates": "local" }),
+    ] {
+        let folder = empty_folder();
+        let (mut desk, repair) = Desk::with_record_for(folder.path(), true, &reader);
+        let pdf = desk.certified(&repair);
+        let verdict = check_file("c.pdf", &pdf, &Trusted::default());
+        assert_eq!(
+            (verdict.finding, verdict.compared),
+            (Finding::Valid, Some(PagesCompared::Whole)),
+            "{}",
+            verdict.says
+        );
+    }
+}
+
 fn judged(pdf: &[u8], technician: &Trusted, foreman: &Trusted) {
     let check = |trusted: &Trusted| check_file("c.pdf", pdf, trusted);
     let trust = |verdict: &Verdict| verdict.signatures.iter().map(|one| one.trust).collect::<Vec<_>>();

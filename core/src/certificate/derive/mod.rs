@@ -78,7 +78,7 @@ pub fn derive(
         return Err(missing);
     }
     let case = Case::of(repair, people, kind);
-    Ok(words_of::for_reader(repair.contract.reader, || content(&case, chain, photos, &made_at)))
+    Ok(content(&case, chain, photos, &made_at))
 }
 
 /// Begins the line that says which program made a paper.
@@ -93,7 +93,12 @@ pub fn again(repair: &Repair, chain: &ChainFacts, people: &[Person]) -> Option<C
     Some(content(&Case::of(repair, people, kind), chain, &|_| None, &issued.at.moment))
 }
 
+/// Returns the content for the reader that the contract names, whoever makes or checks it.
 fn content(case: &Case, chain: &ChainFacts, photos: &dyn Fn(&str) -> Option<Vec<u8>>, made_at: &Moment) -> Content {
+    words_of::for_reader(case.repair.contract.reader, || parts(case, chain, photos, made_at))
+}
+
+fn parts(case: &Case, chain: &ChainFacts, photos: &dyn Fn(&str) -> Option<Vec<u8>>, made_at: &Moment) -> Content {
     let at_ms = case.repair.issued.as_ref().map_or(made_at.at_ms, |issued| issued.at.moment.at_ms);
     let number = number(case.repair);
     let departures = departures::departures(case);

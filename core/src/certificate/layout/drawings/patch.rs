@@ -76,7 +76,11 @@ pub fn set(sheet: &mut Sheet, place: &Place) {
 }
 
 fn caption(sheet: &mut Sheet, place: &Place, scale: f64) {
-    let text = format!("1 : {scale} along the pipe; wall unrolled, cut at 6 o’clock; m from {}", place.upstream);
+    let text = format!(
+        "1 : {scale} along the pipe; wall unrolled, cut at 6 o’clock; {} from {}",
+        words::metre(),
+        place.upstream
+    );
     let (lines, _) = text::wrap_at_most(sheet.fonts, &text, grid::column(4) - grid::LEFT - 36.0, TINY, 1);
     sheet.lines_at(grid::LEFT + 34.0, sheet.y, &lines, TINY);
 }

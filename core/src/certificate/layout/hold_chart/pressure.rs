@@ -76,7 +76,7 @@ fn limits(hold: &Hold, scale: &Scale) -> Vec<Limit> {
             limits.push(Limit {
                 bar,
                 name: format!("least net {}", words::bar(least.net_pa)),
-                value: format!("= {} gauge", words::number(bar, 3)),
+                value: format!("= {} {} gauge", words::number(bar, 3), words::bar_unit()),
                 pen: Pen::black(0.3).dashed(0.4, 0.8),
             });
         }
