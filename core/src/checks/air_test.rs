@@ -11,6 +11,11 @@ pub const EN1610_SOURCE: &str = "EN 1610, method L, read in the German federal g
 
 pub const LENGTH_M: Field = Field::above("length_m", "m", 0.0, 100_000.0);
 pub const DROP_PSI: Field = Field::from("drop_psi", "psi", 0.5, 1.0);
+/// Only where groundwater stands above the pipe: the test begins with so much more.
+pub const START_PSI: Field = Field::above("start_psi", "psi", 0.0, 100.0).needed("groundwater stands above the pipe");
+pub const GROUNDWATER_FT: Field =
+    Field::from("groundwater_above_pipe_ft", "ft", 0.0, 100.0).needed("groundwater stands above the pipe");
+pub const MOST_PSI: Field = Field::above("most_psi", "psi", 0.0, 100.0).needed("groundwater stands above the pipe");
 pub const DN_MM: Field = Field::above("dn_mm", "mm", 0.0, 10_000.0);
 pub const METHOD: Field = Field::other("method", "", Allowed::OneOf(&["LA", "LB", "LC", "LD"]));
 pub const DRY_CONCRETE: Field = Field::other("dry_concrete", "", Allowed::YesNo);
@@ -105,9 +110,7 @@ fn rounded(minutes: f64) -> f64 {
 /// Errors: `OutOfRange` for a pressure outside 0…100 psi, a head outside 0…100 ft, or a sum above `most_psi`.
 /// Source: City Code of Eldridge, Iowa (constants read); local codes win.
 pub fn raised_for_groundwater(start_psi: f64, head_ft: f64, most_psi: f64) -> Result<f64, Refused> {
-    let start = Field::above("start_psi", "psi", 0.0, 100.0).check(start_psi)?;
-    let head = Field::from("head_ft", "ft", 0.0, 100.0).check(head_ft)?;
-    let most = Field::above("most_psi", "psi", 0.0, 100.0).check(most_psi)?;
+    let (start, head, most) = (START_PSI.check(start_psi)?, GROUNDWATER_FT.check(head_ft)?, MOST_PSI.check(most_psi)?);
     Field::above("raised test pressure", "psi", 0.0, most).check(start + 0.43 * head)
 }
 

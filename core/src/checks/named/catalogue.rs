@@ -58,9 +58,17 @@ pub const ALL: &[Check] = &[
     },
     Check {
         name: "air-test-f1417",
-        fields: &[wall::INSIDE_DIAMETER_MM, air_test::LENGTH_M, air_test::DROP_PSI],
-        out: &[("time_s", "s"), ("length_for_minimum_time_m", "m")],
-        formula: "T = 0.085·D·K/Q for 1.0 psi, half of it for 0.5 psi; K = max(1, 0.000419·D·L); s, in, ft",
+        fields: &[
+            wall::INSIDE_DIAMETER_MM,
+            air_test::LENGTH_M,
+            air_test::DROP_PSI,
+            air_test::GROUNDWATER_FT,
+            air_test::START_PSI,
+            air_test::MOST_PSI,
+        ],
+        out: &[("time_s", "s"), ("length_for_minimum_time_m", "m"), ("start_pressure_psi", "psi")],
+        formula: "T = 0.085·D·K/Q for 1.0 psi, half of it for 0.5 psi; K = max(1, 0.000419·D·L); s, in, ft; \
+            start + 0.43 psi/ft of groundwater above the pipe (City Code of Eldridge, Iowa)",
         source: air_test::F1417_SOURCE,
         run: tightness::air_test_f1417,
     },

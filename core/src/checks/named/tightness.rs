@@ -12,7 +12,18 @@ pub fn air_test_f1417(input: &Input) -> Result<Value, CheckError> {
     let diameter = input.number(&INSIDE_DIAMETER_MM)?;
     let (length, drop) = (input.number(&air_test::LENGTH_M)?, input.number(&air_test::DROP_PSI)?);
     let found = air_test::f1417(diameter, length, drop)?;
-    Ok(json!({ "time_s": found.time_s, "length_for_minimum_time_m": found.length_for_minimum_time_m }))
+    let raised = match input.optional_number(&air_test::GROUNDWATER_FT)? {
+        Some(head) => {
+            let (start, most) = (input.number(&air_test::START_PSI)?, input.number(&air_test::MOST_PSI)?);
+            Some(air_test::raised_for_groundwater(start, head, most)?)
+        }
+        None => None,
+    };
+    Ok(json!({
+        "time_s": found.time_s,
+        "length_for_minimum_time_m": found.length_for_minimum_time_m,
+        "start_pressure_psi": raised,
+    }))
 }
 
 pub fn air_test_en1610(input: &Input) -> Result<Value, CheckError> {
