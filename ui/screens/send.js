@@ -1,5 +1,6 @@
 // Repairs to another device: which, and the file that is made of them.
 
+import { number } from "../format.js";
 import { html } from "../html.js";
 import { form } from "../parts/action.js";
 import { choice } from "../parts/choice.js";
@@ -56,7 +57,7 @@ function made(view) {
   return page({
     mast: mast({ title: title(view), where: say("send.title") }),
     main: html`<main class="stack wide">${moved(view, "send.saving")}${facts([
-      { label: name, value: say("send.size", { mb: (bytes / 1e6).toFixed(1) }), note: say("send.made_n", { repairs, photos }) },
+      { label: name, value: say("send.size", { mb: number(bytes / 1e6, 1) }), note: say("send.made_n", { repairs, photos }) },
     ])}${missing > 0 && note({ text: say("send.missing", { n: missing }), accent: true })}${note({ text: say("send.half") })}
     ${way({ label: say("send.save_again"), note: name, does: { do: "piece", name, from: 0, bytes } })}
     ${way({ label: say("take.title"), note: say("take.note"), href: "#/take" })}</main>`,

@@ -194,7 +194,7 @@ impl Rule {
         let shown = values.iter().map(|(key, value)| match value {
             Value::Number(number) if words::unitless(key) => (key, Err(*number)),
             Value::Number(number) => (key, Ok(words::show(key, *number))),
-            Value::Text(text) => (key, Ok(words::phrase(text))),
+            Value::Text(text) => (key, Ok(text.clone())),
         });
         let shown: Vec<_> = shown.collect();
         let fillings: Vec<(&str, Filling)> = shown

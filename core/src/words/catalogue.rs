@@ -85,11 +85,6 @@ fn spoken(language: Language) -> &'static Bundle {
     ALL[language as usize].get_or_init(|| bundle(language))
 }
 
-/// Returns whether the catalogue has a message, in any language.
-pub fn has(id: &str) -> bool {
-    spoken(reader().language).has_message(id) || spoken(Language::En).has_message(id)
-}
-
 /// Returns the message of `id` for who reads, in English where their language lacks it.
 ///
 /// A value that is missing shows as its name in braces, and an id without a message as itself, so that nothing is hidden.
@@ -124,18 +119,4 @@ fn value<'a>(filling: &Filling<'a>) -> FluentValue<'a> {
 /// Returns a message with its values left as names in braces: `Cover is {cover_um} after all errors.`
 pub fn raw(id: &str, attribute: &str) -> String {
     say_of(id, attribute, &[])
-}
-
-/// Returns a recorded text as the reader's language has it, or the text itself where the catalogue does not know it.
-///
-/// Journals keep English sentences; the catalogue knows those of the program by `phrase-` and their words.
-pub fn phrase(text: &str) -> String {
-    let words: Vec<String> = text
-        .to_lowercase()
-        .split(|letter: char| !letter.is_ascii_alphanumeric())
-        .filter(|word| !word.is_empty())
-        .map(str::to_owned)
-        .collect();
-    let id = format!("phrase-{}", words.join("-"));
-    if has(&id) { say(&id, &[]) } else { text.to_owned() }
 }

@@ -18,7 +18,7 @@ use std::cell::Cell;
 
 use serde::{Deserialize, Serialize};
 
-pub use catalogue::{Filling, has, phrase, raw, say, say_of};
+pub use catalogue::{Filling, raw, say, say_of};
 pub use patterns::{Pattern, screens};
 pub use quantity::*;
 

@@ -230,11 +230,6 @@ pub fn metres(length: Length) -> String {
     quantity(Of::Metres, length.as_um(), Decimals::Just(2), Cut::Nearest)
 }
 
-/// Returns `7.26`.
-pub fn metres_bare(length: Length) -> String {
-    figure(Of::Metres, length.as_um(), Decimals::Just(2), Cut::Nearest)
-}
-
 /// Returns `7.257 m`, to the nearest millimetre.
 pub fn metres_mm(length: Length) -> String {
     quantity(Of::Metres, length.as_um(), Decimals::Just(3), Cut::Nearest)

@@ -154,7 +154,7 @@ fn a_recorded_value_keeps_every_digit() {
 
 #[test]
 fn a_place_is_rounded_to_the_nearest() {
-    assert_eq!(metres_bare(Length::from_um(7_257_000)), "7.26");
+    assert_eq!(metres(Length::from_um(7_257_000)), "7.26 m");
     assert_eq!(metres_mm(Length::from_um(7_256_600)), "7.257 m");
 }
 
