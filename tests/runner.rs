@@ -9,6 +9,7 @@ mod check;
 mod check_values;
 mod clocks;
 mod door;
+mod handover;
 mod inspection;
 mod kills;
 mod paper;

@@ -88,7 +88,7 @@ export async function chosenFile(form) {
   const input = [...form.elements].find((control) => control.type === "file" && control.files.length > 0);
   if (!input) return undefined;
   const [picked] = input.files;
-  return { name: picked.name, field: input.name, bytes: base64(new Uint8Array(await picked.arrayBuffer())) };
+  return { name: picked.name, field: input.name, taken_ms: picked.lastModified, bytes: base64(new Uint8Array(await picked.arrayBuffer())) };
 }
 
 /** Returns a form's controls as plain data, each with the words of its label. */

@@ -32,8 +32,8 @@ import { parted } from "./parts/pin.js";
 
 const LOOK_AGAIN_MS = 15_000;
 const SILENT_AGAIN_MS = 2_000;
-/** What there is to see in a rehearsal that is played changes fast. */
-const PLAYED_AGAIN_MS = 1_500;
+/** What there is to see in a rehearsal that is played changes fast, and the code of a hand-over shows this moment. */
+const CLOSELY_AGAIN_MS = 1_500;
 const LIVE_REST_MS = 300;
 
 const root = document.getElementById("root");
@@ -254,7 +254,9 @@ async function submit(form, { stay } = {}) {
   if (!file) return store.fault([{ field: form.querySelector("input[type=file]").id, text: say(form.querySelector("[capture]") ? "problem.photo" : "problem.file") }]);
   if (request.do === "read_label") return readLabel(file.bytes, request.fills, form.dataset.then);
   const named = form.querySelector("[data-filename]") ? { name: file.name } : {};
-  return send({ ...request, ...named, [file.field]: file.bytes }, options);
+  // How long ago the picture was taken counts where it shows a clock.
+  const aged = request.do === "take_over" ? { age_ms: Math.max(0, Math.round(Date.now() - file.taken_ms)) } : {};
+  return send({ ...request, ...named, ...aged, [file.field]: file.bytes }, options);
 }
 
 // Several forms by one act, in their order; what can't be sent stays and says why.
@@ -409,6 +411,7 @@ listenForHolds(root, {
 });
 
 const played = () => Boolean(store.state.answer?.practice);
+const closely = () => played() || Boolean(store.state.answer?.handed?.code);
 const keyed = () => written().on_paper_ms !== undefined;
 
 // Clocks run on the core's moment. When this device's clocks disagree, it slept or was set: the core is asked again.
@@ -420,7 +423,7 @@ setInterval(() => {
   const jump = Math.abs(Date.now() - drawn.wall - (monotonic() - drawn.since));
   drawn = { ...drawn, second, wall: Date.now(), since: monotonic() };
   const seen = document.visibilityState === "visible";
-  const wait = store.state.unreachable ? SILENT_AGAIN_MS : SCREENS[store.state.route.name].live ? (played() ? PLAYED_AGAIN_MS : LOOK_AGAIN_MS) : Infinity;
+  const wait = store.state.unreachable ? SILENT_AGAIN_MS : SCREENS[store.state.route.name].live ? (closely() ? CLOSELY_AGAIN_MS : LOOK_AGAIN_MS) : Infinity;
   if (jump > 1500 || (seen && monotonic() - drawn.looked > wait)) look();
   if (seen) store.redraw();
 }, 200);

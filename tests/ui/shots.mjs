@@ -2,10 +2,10 @@
 
 import { readFile, readdir, writeFile } from "node:fs/promises";
 import { join } from "node:path";
-import { emptyFolder } from "./mendline.mjs";
+import { emptyFolder, serveMendline } from "./mendline.mjs";
 import { stages } from "./stages.mjs";
 import { WARM } from "./views.mjs";
-import { Walk } from "./walk.mjs";
+import { Walk, asker } from "./walk.mjs";
 
 const PHOTOS = new URL("../../fixtures/photos/", import.meta.url);
 const LINE = [[100, 500], [300, 200], [500, 700], [700, 300], [900, 600]];
@@ -21,6 +21,7 @@ export async function* shots(api) {
   yield* office(api);
   for await (const { name, hash } of stages(api)) yield { name: name.replaceAll(/\W+/g, "-"), hash };
   yield* rehearsed(api);
+  yield* handed(api);
   yield* today(api);
   yield* end(api);
   yield* shelf();
@@ -50,6 +51,37 @@ async function* office(api) {
 async function* rehearsed(api) {
   const repair = await (await (await new Walk(api).open({ number: "RH-9", rehearsal: true })).plan()).to("hold");
   yield { name: "rehearsal-hold", hash: `#/repair/${repair.id}` };
+}
+
+// A hold on its way from one phone to another: both sides.
+async function* handed(api) {
+  const first = await serveMendline();
+  try {
+    const there = asker(first.address);
+    await there.ask({ do: "take_examples" });
+    const offered = await (await (await new Walk(there).open({ number: "R-21" })).plan()).to("hold");
+    await offered.tell({ command: "hand_over", to: "" });
+    await carried(there, api, offered.id);
+    yield { name: "offer", hash: `#/repair/${offered.id}` };
+    await api.ask({ do: "take_over", repair: offered.id });
+  } finally {
+    await first.stop();
+  }
+  const own = await (await (await new Walk(api).open({ number: "R-22" })).plan()).to("hold");
+  yield { name: "handing", hash: `#/repair/${own.id}/handover` };
+  await own.tell({ command: "hand_over", to: "Mika" });
+  yield { name: "given", hash: `#/repair/${own.id}` };
+  yield { name: "given-hold", hash: `#/repair/${own.id}/hold` };
+}
+
+/** Carries a repair from one core to another, as its file does. */
+export async function carried(from, to, repair) {
+  const { name, bytes: of } = await from.ask({ do: "pack", repairs: [repair] });
+  for (let at = 0; at < of;) {
+    const { bytes } = await from.ask({ do: "piece", name, from: at });
+    ({ here: at } = await to.ask({ do: "bring", name, of, from: at, bytes }));
+  }
+  await to.ask({ do: "take_in", name, of });
 }
 
 async function* today(api) {

@@ -165,7 +165,8 @@ fn head(content: &[u8]) -> Result<Head, Result<Refused, String>> {
     serde_json::from_slice(content).map_err(words)
 }
 
-fn public_key(hex: &str) -> Option<VerifyingKey> {
+/// Returns the key that stands in a bundle as 66 hexadecimal digits.
+pub fn public_key(hex: &str) -> Option<VerifyingKey> {
     if hex.len() != 66 || !hex.is_ascii() {
         return None;
     }

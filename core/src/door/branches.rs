@@ -120,6 +120,8 @@ fn told(event: &Event) -> (&'static str, String, i64) {
         Event::Sealed { name, .. } => at_once("sealed", name),
         Event::PractiseBegun { .. } => at_once("practise_begun", ""),
         Event::PaceSet { pace, .. } => at_once("pace_set", &pace.to_string()),
+        Event::HandedOver { to } => at_once("handed_over", to),
+        Event::TakenOver { .. } => at_once("taken_over", ""),
         Event::BranchChosen { reason, .. } => at_once("branch_chosen", reason),
     }
 }

@@ -10,6 +10,7 @@ mod by_hand;
 mod checks;
 mod device_key;
 mod export;
+mod handover;
 mod history;
 mod import;
 mod intake;
@@ -258,6 +259,9 @@ impl Visit<'_> {
             Request::Practise { mishaps, surprise, pace } => self.practise(mishaps, surprise, pace),
             Request::Pace { repair, pace } => self.set_pace(&repair, pace),
             Request::Branches { repair } => self.branches(&repair),
+            Request::TakeOver { repair, photo, age_ms, clock } => {
+                self.take_over(&repair, &unpacked(&photo)?, age_ms, &clock)
+            }
             Request::Bundles => self.bundles(),
             Request::Pack { repairs, since_ms } => self.pack(&repairs, since_ms),
             Request::BackUp => self.back_up(),

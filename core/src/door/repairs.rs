@@ -51,7 +51,7 @@ impl Visit<'_> {
         let mut rows = self.store.journal.list(&Filter::default(), MOST, None)?;
         rows.extend(broken);
         let others = rows.iter().filter(|row| !row.live).filter_map(|row| summary_of(&row.summary)).collect();
-        let mut today = view::today(&live, others, &self.facts.moment);
+        let mut today = view::today(&live, others, &self.facts.moment, &self.facts.device);
         if let Ok(Some(contract)) = self.store.shelf().map(|shelf| shelf.documents.contracts.first()) {
             today.owner.clone_from(&contract.owner);
             today.crew.clone_from(&contract.crew);
@@ -84,10 +84,14 @@ impl Visit<'_> {
         for row in self.store.journal.live()?.into_iter().filter(|row| row.repair != repair.id) {
             // A broken one has no clock that could be trusted; the first screen names it.
             if let Ok(other) = self.store.repair(&row.repair) {
-                let other = view::other(&other, &self.real);
+                let other = view::other(&other, &self.real, &self.facts.device);
                 let by_this_clock = |other: view::Other| self.due_by_this_clock(other);
                 shown.others.extend(other.map(by_this_clock));
             }
+        }
+        let code = self.handing_code(repair);
+        if let Some(handed) = &mut shown.handed {
+            handed.code = code;
         }
         let budget = shown.go.as_ref().and_then(|go| go.budget.as_ref());
         shown.pace = view::pace(&repair.contract, &self.summaries()?, budget);
@@ -159,6 +163,7 @@ impl Visit<'_> {
             | Command::Issue { .. }
             | Command::Void { .. }
             | Command::Photo { .. }
+            | Command::TakeOver { .. }
             | Command::WorkOut { .. } => Err(Problem::error("bad_request", "This command has a request of its own.")),
             Command::Report { happening, ago_ms } => {
                 let pace = self.played.as_ref().map_or(1, |practice| i64::from(practice.pace));

@@ -154,6 +154,17 @@ pub enum Request {
     Branches {
         repair: String,
     },
+    /// Go on with a hold that another phone handed over: by a photo of its code taken `age_ms` ago, by what its clock
+    /// shows (`14:05:30`), or by neither if it is not here. The phone that handed it over takes it back by neither.
+    TakeOver {
+        repair: String,
+        #[serde(default)]
+        photo: String,
+        #[serde(default)]
+        age_ms: i64,
+        #[serde(default)]
+        clock: String,
+    },
     /// What can go to another device, and the key of this one.
     Bundles,
     /// Make a bundle of these repairs, or of all if none is named; of them those changed since a moment, if one is.

@@ -44,5 +44,13 @@ pub fn read(bytes: &[u8], year: i32) -> Result<Label, Fault> {
     }
 }
 
+/// Returns what all codes in a picture say, each once, as text.
+///
+/// Errors: `Unreadable`, `NoCode`.
+pub fn texts(bytes: &[u8]) -> Result<Vec<String>, Fault> {
+    let found: Vec<String> = code::found(&picture::decoded(bytes)?).into_iter().map(|code| code.text).collect();
+    if found.is_empty() { Err(Fault::NoCode) } else { Ok(found) }
+}
+
 #[cfg(test)]
 mod tests;

@@ -1,13 +1,15 @@
 //! What a repair looks like after an event. Total, without rules, without a wildcard: old journals replay for ever.
 
+mod clocks;
+
 use super::answer::{Answer, Value};
 use super::event::{Event, Record};
 use super::happening::Happening;
 use super::practice::Practice;
 use super::repair::{
     Answered, AtMark, Attempt, AttemptEnded, Broken, Choice, ClockJump, Closed, Correction, CorrectionOf, Doubt, Go,
-    Issued, LateralOpened, Note, Photo, Reading, ReadingField, Repair, Sealed, Signature, StageSpan, Stamp, Target,
-    TestPush, Voided, Waiver, WorkedOut,
+    HandedOver, Issued, LateralOpened, Note, Photo, Reading, ReadingField, Repair, Sealed, Signature, StageSpan, Stamp,
+    TakenOver, Target, TestPush, Voided, Waiver, WorkedOut,
 };
 use super::stage::Stage;
 use crate::facts::Facts;
@@ -180,6 +182,8 @@ fn change(repair: &mut Repair, event: &Event, facts: &Facts) {
         | Event::Go { .. }
         | Event::Happened { .. }
         | Event::Doubted { .. }
+        | Event::HandedOver { .. }
+        | Event::TakenOver { .. }
         | Event::AttemptEnded { .. } => {
             if let Some(attempt) = repair.attempts.last_mut() {
                 change_attempt(attempt, event, facts);
@@ -240,6 +244,17 @@ fn change_attempt(attempt: &mut Attempt, event: &Event, facts: &Facts) {
         Event::Happened { happening, ago_ms } => happen(attempt, happening, Stamp::of(facts, *ago_ms)),
         Event::Doubted { rule, values } => {
             attempt.doubts.push(Doubt { at: Stamp::of(facts, 0), rule: *rule, values: values.clone() });
+        }
+        Event::HandedOver { to } => {
+            attempt.handed = Some(HandedOver { at: Stamp::of(facts, 0), to: to.clone(), taken: None });
+        }
+        Event::TakenOver { theirs, ours, typed: _ } => {
+            if let Some(theirs) = theirs {
+                clocks::move_to(attempt, theirs, ours);
+            }
+            if let Some(handed) = &mut attempt.handed {
+                handed.taken = Some(TakenOver { at: Stamp::of(facts, 0), theirs: theirs.clone(), ours: ours.clone() });
+            }
         }
         Event::AttemptEnded { outcome, reasons, in_pipe } => {
             let at = Stamp::of(facts, 0);

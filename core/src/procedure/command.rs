@@ -75,6 +75,21 @@ pub enum Command {
         reason: String,
         foreman: String,
     },
+    /// Ask: hand the hold that runs over to another phone.
+    HandOver {
+        /// To whom or which phone, in words.
+        #[serde(default)]
+        to: String,
+    },
+    /// Ask: go on with a hold that another phone handed over.
+    TakeOver {
+        /// What the clocks of the first phone showed at `ours`; none if it is not here.
+        theirs: Option<Moment>,
+        ours: Moment,
+        /// Somebody read the first phone's clock and typed it.
+        #[serde(default)]
+        typed: bool,
+    },
     /// Ask: begin another attempt after the pipe has been viewed again.
     NewAttempt {
         pipe_unharmed: bool,

@@ -1,5 +1,9 @@
 //! What comes of a command: events, or a refusal. It knows of the world only what it is given.
 
+mod handing;
+
+pub use handing::OLDEST_MS;
+
 use super::answer::{self, Answer, FieldProblem, Value, Values};
 use super::apply::apply;
 use super::command::Command;
@@ -140,6 +144,8 @@ impl Step<'_> {
             Command::Judge { accept, reasons } => self.judge(*accept, reasons, around),
             Command::Waive { rule, subject, reason, foreman } => self.waive(*rule, subject, reason, foreman, around),
             Command::ChooseBranch { head, reason, foreman } => self.choose(head, reason, foreman, around),
+            Command::HandOver { to } => self.hand_over(to),
+            Command::TakeOver { theirs, ours, typed } => self.take_over(theirs.as_ref(), ours, *typed),
             Command::NewAttempt { pipe_unharmed, packer_unharmed } => {
                 self.ask(Ask::NewAttempt, around)?;
                 self.begin_attempt(*pipe_unharmed && *packer_unharmed);

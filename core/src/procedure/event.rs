@@ -163,6 +163,20 @@ pub enum Event {
         reason: String,
         foreman: String,
     },
+    /// The hold that runs was handed over to another phone. The entry's moment has both clocks of the first one.
+    HandedOver {
+        to: String,
+    },
+    /// A phone goes on with a hold that another one handed over.
+    TakenOver {
+        /// What the clocks of the first phone showed at `ours`; none if it was not there, and then the wall clocks tell.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        theirs: Option<Moment>,
+        ours: Moment,
+        /// Somebody read the first phone's clock and typed it; else the phone said it by its code.
+        #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+        typed: bool,
+    },
     /// A key signed the issued certificate.
     Sealed {
         role: Role,

@@ -125,6 +125,9 @@ pub struct Attempt {
     pub laterals: Vec<LateralOpened>,
     pub tightness: Option<(Stamp, bool, String)>,
     pub doubts: Vec<Doubt>,
+    /// The last time that its hold went to another phone.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub handed: Option<HandedOver>,
     pub ended: Option<AttemptEnded>,
 }
 
@@ -313,6 +316,24 @@ pub struct ClockJump {
     pub restarted: bool,
 }
 
+/// A hold was handed over to another phone.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct HandedOver {
+    pub at: Stamp,
+    /// To whom or which phone, in words.
+    pub to: String,
+    pub taken: Option<TakenOver>,
+}
+
+/// Another phone goes on with it.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct TakenOver {
+    pub at: Stamp,
+    /// What the clocks of the first phone showed at `ours`; none if it was not there, or took its own hold back.
+    pub theirs: Option<Moment>,
+    pub ours: Moment,
+}
+
 /// How an attempt ended.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub struct AttemptEnded {
@@ -460,6 +481,19 @@ impl Repair {
     /// Returns the attempt under way.
     pub fn attempt(&self) -> Option<&Attempt> {
         self.attempts.last().filter(|attempt| attempt.ended.is_none())
+    }
+
+    /// Returns the last hand-over of the hold that runs, taken or not.
+    pub fn handed(&self) -> Option<&HandedOver> {
+        self.attempt().filter(|attempt| attempt.released.is_none())?.handed.as_ref()
+    }
+
+    /// Returns whether the hold that runs is another phone's: handed over by this one, or taken over by that one.
+    pub fn is_away(&self, device: &str) -> bool {
+        self.handed().is_some_and(|handed| match &handed.taken {
+            Some(taken) => taken.at.device != device,
+            None => handed.at.device == device,
+        })
     }
 
     /// Returns the accepted attempt.

@@ -33,6 +33,8 @@ pub const fn needs(command: &Command) -> Needs {
         | Command::SecondGo { .. }
         | Command::Release
         | Command::NewAttempt { .. }
+        | Command::HandOver { .. }
+        | Command::TakeOver { .. }
         | Command::Sign { .. }
         | Command::Issue { .. }
         | Command::Answer { .. }

@@ -8,7 +8,7 @@ use crate::facts::Moment;
 use crate::procedure::happening::ReadBy;
 use crate::procedure::hold::{self, HoldState};
 use crate::procedure::plan::{Plan, Window};
-use crate::procedure::repair::Attempt;
+use crate::procedure::repair::{Attempt, Repair};
 use crate::procedure::times;
 use crate::units::Length;
 
@@ -61,6 +61,13 @@ pub struct StretchView {
     pub from_ms: i64,
     pub to_ms: i64,
     pub kind: StretchKind,
+}
+
+impl HoldView {
+    /// Returns it without what it wants next, where another phone has the hold: one phone reminds, not two.
+    pub fn watched(self, repair: &Repair, device: &str) -> Self {
+        if repair.is_away(device) { Self { reading_due_ms: None, gap_from_ms: None, ..self } } else { self }
+    }
 }
 
 /// Returns the hold of an attempt, or `None` before target pressure.

@@ -3,6 +3,7 @@
 mod broken;
 mod clock;
 mod debrief;
+mod handed;
 mod hold;
 mod known;
 mod leak;
@@ -19,6 +20,7 @@ mod trouble;
 pub use broken::BrokenView;
 pub use clock::{ClockView, CureView};
 pub use debrief::{Debrief, Met, PracticeView, Wrong};
+pub use handed::{Code, HandedView};
 pub use hold::{HoldView, ReadingView, StretchView};
 pub use known::known;
 pub use leak::{LeakVerdict, LeakView};
@@ -64,6 +66,9 @@ pub struct RepairView {
     pub clock: Option<ClockView>,
     pub hold: Option<HoldView>,
     pub cure: Option<CureView>,
+    /// The hold went to another phone, or comes from one.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub handed: Option<HandedView>,
     /// The highest fold that the contract accepts in this line.
     pub fold_limit_um: Length,
     pub trouble: Option<Trouble>,
@@ -90,7 +95,12 @@ pub struct Other {
 }
 
 /// Returns when a repair wants somebody next, or `None` if no clock of it does.
-pub fn other(repair: &Repair, now: &Moment) -> Option<Other> {
+///
+/// A hold that another phone has is that phone's to watch.
+pub fn other(repair: &Repair, now: &Moment, device: &str) -> Option<Other> {
+    if repair.is_away(device) {
+        return None;
+    }
     let (plan, attempt) = times::plan_and_attempt(repair)?;
     let shown = hold::hold(plan, attempt, now).filter(|hold| hold.released_ms.is_none());
     let holding = shown.is_some();
@@ -139,7 +149,9 @@ pub struct GoView {
 pub fn repair_view(repair: &Repair, around: &Around) -> RepairView {
     let now = &around.facts.moment;
     let context = times::plan_and_attempt(repair);
-    let hold = context.and_then(|(plan, attempt)| hold::hold(plan, attempt, now));
+    let device = around.facts.device.as_str();
+    let hold =
+        context.and_then(|(plan, attempt)| hold::hold(plan, attempt, now)).map(|hold| hold.watched(repair, device));
     RepairView {
         standing: repair.standing(),
         ending: repair.ending(),
@@ -155,6 +167,7 @@ pub fn repair_view(repair: &Repair, around: &Around) -> RepairView {
         cure: context.and_then(|(plan, attempt)| clock::cure(plan, attempt, now)),
         trouble: context.and_then(|(plan, attempt)| trouble::trouble(plan, attempt, hold.as_ref(), now)),
         hold,
+        handed: handed::handed(repair, device),
         review: review::review(repair),
         practice: debrief::practice(repair, now),
         people: around.people.to_vec(),

@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use super::clock::{ClockView, CureView, clock, cure};
+use super::handed::{HandedView, handed};
 use super::hold::{HoldView, hold};
 use super::summary::{Status, Summary, summary};
 use super::trouble::{Trouble, trouble};
@@ -47,6 +48,9 @@ pub struct Holding {
     pub summary: Summary,
     pub hold: HoldView,
     pub trouble: Option<Trouble>,
+    /// It was handed over.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub handed: Option<HandedView>,
 }
 
 #[derive(Clone, Debug, Serialize)]
@@ -56,10 +60,10 @@ pub struct Curing {
 }
 
 /// Returns the first screen: live repairs in full, the others by their lines.
-pub fn today(live: &[Repair], others: Vec<Summary>, now: &Moment) -> Today {
+pub fn today(live: &[Repair], others: Vec<Summary>, now: &Moment, device: &str) -> Today {
     let mut shown = Today::default();
     for repair in live {
-        place(&mut shown, repair, now);
+        place(&mut shown, repair, now, device);
     }
     shown.mixed.sort_by_key(|mixed| mixed.clock.left_ms);
     shown.holding.sort_by_key(|holding| holding.hold.reading_due_ms);
@@ -77,13 +81,16 @@ pub fn today(live: &[Repair], others: Vec<Summary>, now: &Moment) -> Today {
     shown
 }
 
-fn place(shown: &mut Today, repair: &Repair, now: &Moment) {
+fn place(shown: &mut Today, repair: &Repair, now: &Moment, device: &str) {
     let line = summary(repair);
     let Some((plan, attempt)) = times::plan_and_attempt(repair) else { return shown.underway.push(line) };
-    let hold = hold(plan, attempt, now);
+    let hold = hold(plan, attempt, now).map(|hold| hold.watched(repair, device));
     let trouble = trouble(plan, attempt, hold.as_ref(), now);
     match (attempt.stage(), hold, clock(plan, attempt, now), cure(plan, attempt, now)) {
-        (Stage::Hold, Some(hold), _, _) => shown.holding.push(Holding { summary: line, hold, trouble }),
+        (Stage::Hold, Some(hold), _, _) => {
+            let handed = handed(repair, device);
+            shown.holding.push(Holding { summary: line, hold, trouble, handed });
+        }
         (_, _, Some(clock), _) if attempt.resin_runs() => shown.mixed.push(Mixed { summary: line, clock, trouble }),
         (Stage::Verification | Stage::Deflation, _, _, Some(cure)) => {
             if line.status == Status::Review {

@@ -31,12 +31,15 @@ const stageAt = ({ standing, stage }) => (standing === "complete" ? STAGES.lengt
 export const frame = (view, { title, top, kind, mastKind, main, mainKind = "stage", foot, refusal = true }) => page({
   kind: `${kind ?? ""}`, rehearsal: view.repair.rehearsal,
   mast: html`${top ?? head(view, title, mastKind)}${clocks(view)}`,
-  main: html`<main class="${mainKind}">${apart(view)}${keying(view)}${sights(view)}${refusal && refused(view)}${main}${whoDialog(view)}</main>`,
+  main: html`<main class="${mainKind}">${apart(view)}${handing(view)}${keying(view)}${sights(view)}${refusal && refused(view)}${main}${whoDialog(view)}</main>`,
   deck: foot,
 });
 
 // Until the foreman has chosen, this device shows its own branch and says so on every screen.
 const apart = ({ repair }) => (repair.branches ?? []).length > 1 && html`<div class="apart">${way({ label: say("apart.way", { n: repair.branches.length }), note: say("apart.way_note"), href: `#/repair/${repair.id}/branches` })}</div>`;
+
+// A hold that is another phone's says so on every screen but its own.
+const handing = ({ handed, repair, params }) => (handed?.offered || handed?.away) && params.sub && html`<div class="apart">${way({ label: say(handed.offered ? "offer.title" : "given.title"), note: say(handed.offered ? "offer.way_note" : "given.way_note"), href: `#/repair/${repair.id}` })}</div>`;
 
 const clocks = (view) => others((view.others ?? []).map(({ repair, node, due_ms: due, holding }) => ({ repair, manhole: node, holding, due_ms: due - nowOf(view) })));
 

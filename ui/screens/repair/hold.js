@@ -28,7 +28,7 @@ export function render(view) {
     title: title(), mainKind: "stage holdm",
     main: html`<div class="hold-count">${counted(view)}</div>${chart(view)}
       <div class="hold-where">${leak(view)}<section class="section"><h2>${say("hold.check")} <small>${say("hold.check_each")}</small></h2>${conditions(checks(view))}${fillIn(view)}${inTheWay(view, release(view))}${photosAsked(view, "hold")}</section></div>
-      <div class="hold-log">${log(view)}${worked(view.repair, "hold")}</div>
+      <div class="hold-log">${log(view)}${worked(view.repair, "hold")}${handable(view) && way({ label: say("handing.title"), note: say("handing.note"), href: to(view, "handover") })}</div>
       <section class="section only-wide hold-line"><h2>${say("hold.where")} <small>${say("hold.from", { at: quantity("m", (patch.from_um + patch.to_um) / 2), node: view.repair.line.upstream.name })}</small></h2>${lineOf(view)}</section>`,
     foot: foot(view),
   });
@@ -79,6 +79,9 @@ const fillIn = (view) => {
   const n = view.tasks.filter(({ overdue }) => overdue).length;
   return n > 0 && way({ label: say("runs.later_now"), note: say("runs.later_note", { n }), href: to(view, "fill") });
 };
+
+// A rehearsal with a clock of its own stays on its phone; what another phone has is handed over there.
+const handable = ({ practice, handed, hold: shown }) => !practice && !shown.released_ms && !handed?.away && !handed?.offered;
 
 const log = (view) => html`<section class="section"><h2>${say("hold.readings")} <small>${gauges(view)}</small></h2>${table({
   label: say("hold.readings"), head: [say("hold.col_time"), say("hold.col_bar"), say("hold.col_pipe"), say("hold.col_counted")],

@@ -8,6 +8,7 @@ import * as debrief from "./debrief.js";
 import * as ended from "./ended.js";
 import * as fillIn from "./fill-in.js";
 import * as go from "./go.js";
+import * as handOver from "./hand-over.js";
 import * as hold from "./hold.js";
 import * as join from "./join.js";
 import * as keyed from "./keyed.js";
@@ -27,6 +28,7 @@ import * as runs from "./runs.js";
 import * as sample from "./sample.js";
 import * as sign from "./sign.js";
 import * as stop from "./stop.js";
+import * as takeOver from "./take-over.js";
 import * as tasks from "./tasks.js";
 import * as timeOver from "./time-over.js";
 import * as verification from "./verification.js";
@@ -37,7 +39,7 @@ const SIDE = {
 };
 
 /** Side screens that need the hold: before target pressure there is nothing to show on them. */
-const IN_HOLD = { hold, reading, sample };
+const IN_HOLD = { hold, reading, sample, handover: handOver.ask };
 
 const BY_ACT = {
   plan: planned, second_go: measure, join, target: runs, push_begun: push, mark_reached: push, packer_back: push,
@@ -53,6 +55,8 @@ export function chosen(view) {
   if (view.params.sub === "debrief" && view.practice) return debrief;
   const side = SIDE[view.params.sub] ?? (view.hold && IN_HOLD[view.params.sub]);
   if (side) return side;
+  if (view.handed?.offered) return takeOver;
+  if (view.handed?.away) return handOver.given;
   if (view.trouble) return TROUBLE[view.trouble.kind];
   if (view.standing === "planned") return planned;
   return BY_ACT[view.next.act] ?? BY_STAGE[view.stage] ?? certificate;

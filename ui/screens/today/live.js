@@ -24,7 +24,7 @@ export function mixed(view, { summary, clock, trouble }) {
 }
 
 /** Returns the article of a hold: counted minutes, the next reading, and on a wide screen the pressure. */
-export function holding(view, { summary, hold, trouble }) {
+export function holding(view, { summary, hold, trouble, handed }) {
   const last = hold.readings.at(-1);
   return html`${liveHold({
     href: `#/repair/${summary.repair}`, manhole: summary.node, where: street(summary),
@@ -35,7 +35,7 @@ export function holding(view, { summary, hold, trouble }) {
       { label: say("today.last"), value: number(last.gauge_pa / 1e5, 2), note: say("today.bar_at", { at: at(view, last.at_ms) }), wide: true },
     ],
     chart: figure({ kind: "live-chart only-wide", flush: true, inside: chart(view, summary.repair, hold) }),
-  })}${trouble && note({ lead: say(trouble.low ? "trouble.low" : "trouble.high"), text: say("trouble.low_3") })}`;
+  })}${(handed?.away || handed?.offered) && note({ lead: say(handed.away ? "given.title" : "offer.title"), text: say(handed.away ? "given.way_note" : "offer.way_note"), accent: handed.offered })}${trouble && !handed?.away && note({ lead: say(trouble.low ? "trouble.low" : "trouble.high"), text: say("trouble.low_3") })}`;
 }
 
 const due = (ms) => (ms < 0 ? say("others.late", { by: minSec(-ms, "up") }) : minSec(ms));

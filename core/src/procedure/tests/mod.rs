@@ -2,6 +2,7 @@
 
 mod attempts;
 mod clocks;
+mod handing;
 pub(crate) mod kit;
 mod matrix;
 mod nearly;

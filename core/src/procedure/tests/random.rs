@@ -45,6 +45,7 @@ fn step() -> impl Strategy<Value = Step> {
         1 => tell(Command::Sign { name: "Ines Varga".into(), statement: "Seen.".into(), strokes: vec![vec![(0, 0), (9, 9)]] }),
         1 => tell(Command::CloseUnrepaired { reason: "The pipe is lined instead.".into() }),
         1 => tell(Command::NewAttempt { pipe_unharmed: true, packer_unharmed: true }),
+        1 => tell(Command::HandOver { to: String::new() }),
         1 => tell(Command::EndAttempt { outcome: Outcome::Discarded, reasons: vec![], in_pipe: String::new() }),
         2 => prop::sample::select(departures).prop_map(|rule| Step::Tell(Box::new(Command::Waive {
             rule, subject: "doubt".into(), reason: "seen".into(), foreman: "varga".into(),

@@ -33,6 +33,8 @@ const TABLE: &[(&str, &str, &str)] = &[
     // The foreman is named with it; who holds the phone does not matter, but the reader changes nothing.
     ("waive hold short", "hold", "+  +  .  +  +"),
     ("choose branch", "apart", "+  +  .  +  +"),
+    ("hand over", "hold", "+  +  .  +  +"),
+    ("take over", "handed", "+  +  .  +  +"),
     ("new attempt", "between", "+  +  .  +  +"),
     ("close unrepaired", "between", ".  +  .  .  ."),
     ("sign", "complete", "+  +  .  .  ."),
@@ -74,6 +76,14 @@ fn at(name: &str) -> World {
             world.hold_for(8).report(Happening::SampleFelt { hard: true });
             world
         }
+        "handed" => {
+            let mut world = place("hold");
+            world.must(Command::HandOver { to: String::new() });
+            // As another phone sees it.
+            world.repair.as_mut().unwrap().attempts.last_mut().unwrap().handed.as_mut().unwrap().at.device =
+                "first".into();
+            world
+        }
         "rehearsed" => {
             let mut world = place("planned");
             world.repair.as_mut().unwrap().rehearsal = true;
@@ -112,6 +122,8 @@ fn asked(name: &str, world: &World) -> Command {
             contract: Box::new(world.repair().contract.clone()),
             video_before: String::new(),
         },
+        "hand over" => Command::HandOver { to: String::new() },
+        "take over" => Command::TakeOver { theirs: None, ours: world.facts().moment, typed: false },
         "practise" => Command::Practise { mishaps: vec![], surprise: false, pace: 60, real: world.facts().moment },
         "set pace" => Command::SetPace { pace: 10, real: world.facts().moment },
         "report" => Command::Report { happening: Happening::GasAlarm, ago_ms: 0 },
@@ -154,7 +166,7 @@ fn no_command_is_left_out_of_the_table() {
         let world = if where_.is_empty() { place("opened") } else { at(where_) };
         std::mem::discriminant(&asked(name, &world))
     });
-    assert_eq!(count.collect::<std::collections::HashSet<_>>().len(), 21);
+    assert_eq!(count.collect::<std::collections::HashSet<_>>().len(), 23);
 }
 
 fn with_key(world: &mut World, revoked: bool) {
