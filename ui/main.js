@@ -158,6 +158,15 @@ function arrive() {
   look();
 }
 
+// Whoever opens the program while one clock runs and no other, wants that one. A hold that another phone has is not here.
+async function leadBack() {
+  const begun = location.hash;
+  const today = (await store.ask({ do: "today" }))?.ok;
+  const live = [...(today?.mixed ?? []), ...(today?.holding ?? []).filter(({ handed }) => !handed?.away)];
+  // Nobody is led away who has gone somewhere meanwhile.
+  if (live.length === 1 && location.hash === begun && !touched) location.hash = `#/repair/${live[0].summary.repair}`;
+}
+
 function look() {
   const { name, params } = store.state.route;
   drawn.looked = monotonic();
@@ -436,11 +445,14 @@ document.addEventListener("visibilitychange", () => {
 });
 
 // A device is silent until somebody has touched the page.
-for (const touch of ["pointerdown", "keydown"]) root.addEventListener(touch, () => cues.ready(), { once: true });
+let touched = false;
+for (const touch of ["pointerdown", "keydown"]) root.addEventListener(touch, () => { touched = true; cues.ready(); }, { once: true });
 
 store.subscribe(show);
 addEventListener("hashchange", arrive);
+const atFirst = ["", "#", "#/"].includes(location.hash);
 arrive();
+if (atFirst) leadBack();
 store.flush();
 // Wherever the program begins, it knows the clocks that run.
 if (!SCREENS[store.state.route.name].live) store.ask({ do: "today" }).then((answer) => reminders.take(answer?.ok));
