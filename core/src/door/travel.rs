@@ -258,13 +258,14 @@ impl Store {
 
     /// Returns what each repair becomes with these entries, and its row in the lists. Writes nothing.
     fn merged(&self, received: &[Entry]) -> Result<(Vec<TakenRepair>, Vec<Row>), Refused> {
-        let mut by_repair = BTreeMap::<&str, Vec<Entry>>::new();
+        let mut by_repair = BTreeMap::<&str, Vec<&Entry>>::new();
         for entry in received {
-            by_repair.entry(&entry.repair).or_default().push(entry.clone());
+            by_repair.entry(&entry.repair).or_default().push(entry);
         }
         let (mut repairs, mut rows) = (vec![], vec![]);
         for (id, entries) in by_repair {
-            let (taken, row) = self.merged_one(id, entries)?;
+            // Copied one repair at a time: a bundle may hold thousands.
+            let (taken, row) = self.merged_one(id, entries.into_iter().cloned().collect())?;
             repairs.push(taken);
             rows.push(row);
         }

@@ -75,6 +75,15 @@ impl Chain {
         self.tips
     }
 
+    pub fn len(&self) -> usize {
+        self.entries.len()
+    }
+
+    /// Returns the entries from a place on, in stored order, and where the chain ends.
+    pub fn into_rest(mut self, from: usize) -> (Vec<Entry>, Tips) {
+        (self.entries.split_off(from), self.tips)
+    }
+
     pub fn has(&self, entry: &Entry) -> bool {
         self.places.get(&entry.hash).is_some_and(|place| self.entries[*place] == *entry)
     }

@@ -7,7 +7,7 @@ use super::{Draft, Entry, Fault, Hash, Write};
 
 /// What a write comes to.
 pub(super) struct Plan {
-    /// The entries that it adds, in the order in which they are to be stored.
+    /// The entries that it adds, in the order in which they are to be stored: those received repair by repair.
     pub fresh: Vec<Entry>,
     /// Where the chains that it touches end afterwards.
     pub tips: BTreeMap<String, Tips>,
@@ -23,20 +23,26 @@ pub(super) fn plan(
     known: impl Fn(&str) -> Option<Tips>,
 ) -> Result<Plan, Fault> {
     let whole = |repair: &str| Chain::check(stored(repair)?).map_err(Fault::Damaged);
-    let mut fresh = Vec::new();
-    let mut chains = BTreeMap::<String, Chain>::new();
+    // Each chain with how long it was before: a bundle may be large, so that its entries are copied once.
+    let mut chains = BTreeMap::<&str, (Chain, usize)>::new();
     for entry in &write.received {
-        let chain = match chains.remove(&entry.repair) {
-            Some(chain) => chain,
-            None => whole(&entry.repair)?,
-        };
-        let chain = chains.entry(entry.repair.clone()).or_insert(chain);
-        if !chain.has(entry) {
+        if !chains.contains_key(entry.repair.as_str()) {
+            let chain = whole(&entry.repair)?;
+            let before = chain.len();
+            chains.insert(&entry.repair, (chain, before));
+        }
+        if let Some((chain, _)) = chains.get_mut(entry.repair.as_str())
+            && !chain.has(entry)
+        {
             chain.take(entry.clone()).map_err(Fault::Unsound)?;
-            fresh.push(entry.clone());
         }
     }
-    let mut tips: BTreeMap<_, _> = chains.into_iter().map(|(repair, chain)| (repair, chain.into_tips())).collect();
+    let (mut fresh, mut tips) = (Vec::new(), BTreeMap::new());
+    for (repair, (chain, before)) in chains {
+        let (received, end) = chain.into_rest(before);
+        fresh.extend(received);
+        tips.insert(repair.to_owned(), end);
+    }
     let mut drafted = BTreeMap::<&str, Hash>::new();
     for draft in &write.drafts {
         let end = match tips.remove(&draft.repair).or_else(|| known(&draft.repair)) {
