@@ -1,5 +1,7 @@
 //! The header of a JPEG file: size, components and EXIF orientation. The picture itself is never decoded here.
 
+use crate::words::tell;
+
 /// What a page must know of a JPEG file.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Header {
@@ -14,15 +16,15 @@ pub struct Header {
 /// Why a JPEG file can't be shown.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, thiserror::Error)]
 pub enum Fault {
-    #[error("it is not a JPEG file")]
+    #[error("{}", tell!("cert-jpeg-not_jpeg"))]
     NotJpeg,
-    #[error("the file is cut off")]
+    #[error("{}", tell!("cert-jpeg-cut_off"))]
     Short,
-    #[error("it has no picture size")]
+    #[error("{}", tell!("cert-jpeg-no_size"))]
     NoSize,
-    #[error("it is in CMYK or another kind of colour that a page can't show")]
+    #[error("{}", tell!("cert-jpeg-colour"))]
     Colour,
-    #[error("its kind of JPEG (arithmetic coding, lossless or 12 bit) can't be shown")]
+    #[error("{}", tell!("cert-jpeg-coding"))]
     Coding,
 }
 

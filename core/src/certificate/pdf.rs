@@ -75,7 +75,7 @@ fn finish(
     if let Known::Known(record) = &content.record {
         attachment::add(file, content, record)?;
     }
-    let widgets = form::add(file, document)?;
+    let widgets = form::add(file, document, content.reader)?;
     structure::add(file, document, marks, &widgets)
 }
 

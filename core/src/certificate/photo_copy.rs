@@ -2,6 +2,7 @@
 
 use super::content::PhotoCopy;
 use super::jpeg;
+use crate::words::tell;
 use image::codecs::jpeg::JpegEncoder;
 use image::imageops::FilterType;
 use image::{DynamicImage, ImageDecoder, ImageReader, Limits};
@@ -18,10 +19,18 @@ const MEMORY: u64 = 400_000_000;
 /// Why no copy could be made.
 #[derive(Debug, thiserror::Error)]
 pub enum Fault {
-    #[error("the original is no JPEG or PNG picture, or it is damaged ({0})")]
+    #[error("{}", unreadable(.0))]
     Unreadable(image::ImageError),
-    #[error("the copy could not be written ({0})")]
+    #[error("{}", unwritable(.0))]
     Unwritable(image::ImageError),
+}
+
+fn unreadable(why: &image::ImageError) -> String {
+    tell!("cert-photo_copy-unreadable", why = why.to_string())
+}
+
+fn unwritable(why: &image::ImageError) -> String {
+    tell!("cert-photo_copy-unwritable", why = why.to_string())
 }
 
 /// Returns a copy of a JPEG or PNG file with no side longer than [`LONGEST`]; a smaller picture keeps its size.

@@ -15,6 +15,7 @@ use crate::certificate::{ChainFacts, derive};
 use crate::procedure::Repair;
 use crate::seal::verify::{Checked, squeezed};
 use crate::shelf::Person;
+use crate::words::{self, tell};
 
 /// So many letters are shown of what differs.
 const SHOWN: usize = 60;
@@ -53,7 +54,9 @@ pub fn pages(checked: &Checked, verdict: &Verdict) -> Result<Option<Compared>, S
 fn values(checked: &Checked, verdict: &Verdict, fonts: &Fonts) -> Result<(), String> {
     let Some(told) = &verdict.told else { return Ok(()) };
     let number = verdict.certificate.strip_prefix("REHEARSAL").map_or(verdict.certificate.as_str(), str::trim_start);
-    let entries = format!("{} entries", verdict.entries);
+    let count = || tell!("cert-head-entries", entries = verdict.entries);
+    let reader = verdict.repair.as_ref().map(|repair| repair.contract.reader).unwrap_or_default();
+    let entries = words::for_reader(reader, count);
     let wanted = [
         ("the head of the chain", verdict.head.as_str()),
         ("the count of entries", &entries),

@@ -23,6 +23,7 @@ use crate::procedure::{Event, Repair};
 use crate::seal::x509::Holder;
 use crate::seal::{Block, Certificate, PrivateKey, Seed, Signer, sign};
 use crate::shelf::Role;
+use crate::words::{self, tell};
 
 /// What a rehearsal's keys call their organisation, so that nobody takes one for a real key.
 pub const REHEARSAL: &str = "REHEARSAL, not a record";
@@ -153,11 +154,14 @@ impl Visit<'_> {
             at_ms: moment.at_ms,
             offset_min: moment.offset_min,
             strokes: line.map_or_else(Vec::new, |line| line.strokes.clone()),
-            lines: vec![
-                format!("{}{name}, {}", if repair.rehearsal { "REHEARSAL " } else { "" }, keys::word(hand.role)),
-                local(moment.at_ms, moment.offset_min),
-                format!("key {}", grouped(&print)),
-            ],
+            lines: words::for_reader(repair.contract.reader, || {
+                let who = format!("{name}, {}", certificate::derive::signer(hand.role));
+                vec![
+                    if repair.rehearsal { format!("{} {who}", tell!("cert-answers-rehearsal")) } else { who },
+                    local(moment.at_ms, moment.offset_min),
+                    tell!("cert-sealing-key", key = grouped(&print)),
+                ]
+            }),
             name,
         };
         let signer = Signer { key: &hand.key, chain: &hand.chain, fonts };
@@ -178,7 +182,7 @@ fn grouped(print: &str) -> String {
 fn local(at_ms: i64, offset_min: i32) -> String {
     let zone = FixedOffset::east_opt(offset_min * 60);
     let at = DateTime::from_timestamp_millis(at_ms).zip(zone).map(|(at, zone)| at.with_timezone(&zone));
-    at.map_or_else(String::new, |at| at.format("%Y-%m-%d %H:%M:%S %:z").to_string())
+    at.map_or_else(String::new, |at| at.format(&format!("{} %H:%M:%S %:z", words::date_pattern())).to_string())
 }
 
 fn path(folder: &Path, sha256: Hash) -> PathBuf {

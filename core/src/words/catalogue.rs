@@ -39,12 +39,49 @@ impl From<usize> for Filling<'_> {
     }
 }
 
+/// What can stand in a message.
+pub trait Fill {
+    /// Returns it as a text, or as a number that may decide the form.
+    fn filling(&self) -> Filling<'_>;
+}
+
+impl Fill for str {
+    fn filling(&self) -> Filling<'_> {
+        Filling::Text(self)
+    }
+}
+
+impl Fill for String {
+    fn filling(&self) -> Filling<'_> {
+        Filling::Text(self)
+    }
+}
+
+impl<T: Fill + ?Sized> Fill for &T {
+    fn filling(&self) -> Filling<'_> {
+        (**self).filling()
+    }
+}
+
+macro_rules! numbers {
+    ($($kind:ty),+) => {
+        $(impl Fill for $kind {
+            fn filling(&self) -> Filling<'_> {
+                Filling::Number(i64::try_from(*self).unwrap_or(i64::MAX))
+            }
+        })+
+    };
+}
+
+numbers!(u8, u32, i64, usize);
+
 macro_rules! files {
     ($name:ident, $tag:literal) => {
         const $name: &[(&str, &str)] = files!(@all $tag; "rules", "planning", "quantities", "screens/base",
             "screens/checks", "screens/office", "screens/paper", "screens/pictures", "screens/plan", "screens/record",
             "screens/repair", "screens/rules", "screens/shelf", "screens/stages", "screens/travel", "screens/roads",
-            "screens/practice", "screens/proof", "screens/looks", "screens/keyed", "screens/backup");
+            "screens/practice", "screens/proof", "screens/looks", "screens/keyed", "screens/backup", "certificate/first",
+            "certificate/course", "certificate/drawings", "certificate/evidence", "certificate/checks");
     };
     (@all $tag:literal; $($file:literal),+) => {
         &[$(($file, include_str!(concat!("../../words/", $tag, "/", $file, ".ftl")))),+]

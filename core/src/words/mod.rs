@@ -8,6 +8,17 @@
 //! - `patterns`: the messages of the screens, taken apart for them.
 //! - `quantity`: figures with their units.
 
+/// Says a message with its values, each by its name: `tell!("cert-photos-no_picture", why, at = clock.minute(at_ms))`.
+macro_rules! tell {
+    ($id:expr) => { $crate::words::say($id, &[]) };
+    ($id:expr, $($name:ident $(= $value:expr)?),+ $(,)?) => {
+        $crate::words::say($id, &[$((stringify!($name), $crate::words::Fill::filling(&tell!(@value $name $($value)?)))),+])
+    };
+    (@value $name:ident) => { $name };
+    (@value $name:ident $value:expr) => { $value };
+}
+pub(crate) use tell;
+
 mod catalogue;
 mod patterns;
 mod quantity;
@@ -18,7 +29,7 @@ use std::cell::Cell;
 
 use serde::{Deserialize, Serialize};
 
-pub use catalogue::{Filling, raw, say, say_of};
+pub use catalogue::{Fill, Filling, raw, say, say_of};
 pub use patterns::{Pattern, screens};
 pub use quantity::*;
 

@@ -378,6 +378,18 @@ pub fn date_pattern() -> &'static str {
     }
 }
 
+/// Returns how a date is written without its year, as [`date_pattern`].
+pub fn day_pattern() -> &'static str {
+    let reader = reader();
+    match (reader.dates, reader.language, reader.units) {
+        (Dates::Iso, ..) => "%m-%d",
+        (Dates::Local, Language::En, Units::Si) => "%-d %b",
+        (Dates::Local, Language::En, Units::Us) => "%b %-d",
+        (Dates::Local, Language::De, _) => "%d.%m.",
+        (Dates::Local, Language::Es | Language::Fr, _) => "%d/%m",
+    }
+}
+
 fn minus(span: Span) -> &'static str {
     if span.as_ms() < 0 { "−" } else { "" }
 }

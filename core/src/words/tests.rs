@@ -100,6 +100,33 @@ fn every_rule_has_its_sentence_and_its_name() {
     assert_eq!(rules.filter(|id| id.contains('_')).count(), TABLE.len(), "a sentence without a rule");
 }
 
+/// The sources of the core: what they say by id stands in the catalogue, and nothing of the certificate stands there unsaid.
+#[test]
+fn the_certificate_says_all_that_is_written_for_it_and_nothing_else() {
+    let mut said = BTreeSet::new();
+    let mut folders = vec![std::path::PathBuf::from(concat!(env!("CARGO_MANIFEST_DIR"), "/src"))];
+    while let Some(folder) = folders.pop() {
+        for entry in std::fs::read_dir(folder).unwrap() {
+            let path = entry.unwrap().path();
+            if path.is_dir() {
+                folders.push(path);
+            } else if path.extension().is_some_and(|end| end == "rs") {
+                let text = std::fs::read_to_string(path).unwrap();
+                let quoted = text.split('"').filter(|part| part.starts_with("cert-") && !part.contains(' '));
+                said.extend(quoted.map(str::to_owned));
+            }
+        }
+    }
+    let begun: Vec<String> = said.iter().filter_map(|id| Some(id.strip_suffix("{name}")?.to_owned())).collect();
+    let written: BTreeSet<String> = messages(Language::En).into_keys().filter(|id| id.starts_with("cert-")).collect();
+    let unsaid: Vec<_> = written
+        .iter()
+        .filter(|id| !said.contains(*id) && !begun.iter().any(|begun| id.starts_with(begun.as_str())))
+        .collect();
+    let unwritten: Vec<_> = said.iter().filter(|id| !written.contains(*id) && !id.ends_with(['-', '}'])).collect();
+    assert!(unsaid.is_empty() && unwritten.is_empty(), "never said: {unsaid:?}; not written: {unwritten:?}");
+}
+
 #[test]
 fn who_reads_is_forgotten_afterwards_also_after_a_panic() {
     let inside = for_reader(US, reader);

@@ -4,66 +4,70 @@ use super::{Case, place, signatures, words};
 use crate::certificate::content::{Kind, Known, Pair};
 use crate::shelf::contract::Attachments;
 use crate::units::Length;
+use crate::words::tell;
 
 /// Returns the cautions in the order to read them.
 pub fn cautions(case: &Case) -> Vec<Pair> {
     let mut found = vec![
-        ("Not a design", "Wall thickness and pressure figures are checks for a licensed engineer, not a structural design.".into()),
-        ("Not a product test", "It does not say that resin, patch or packer suit this pipe. That is the data sheet’s and the maker’s word.".into()),
+        (tell!("cert-cautions-not_a_design"), tell!("cert-cautions-wall_thickness_and_pressure_figures")),
+        (tell!("cert-cautions-not_a_product_test"), tell!("cert-cautions-it_does_not_say_that")),
     ];
     if case.kind != Kind::Rehearsal {
-        found.push(("Not an acceptance", "The owner accepts by a separate act. A result here is the contractor’s own, against the limits printed here.".into()));
+        found.push((tell!("cert-cautions-not_an_acceptance"), tell!("cert-cautions-the_owner_accepts_by_a")));
     }
     found.push(extent(case));
     found.extend([
-        ("Hand readings", "are statements of the person named. Minutes nobody saw are not counted and are shown.".into()),
+        (tell!("cert-cautions-hand_readings"), tell!("cert-cautions-are_statements_of_the_person")),
         who(case),
-("Before going near", "Confined space, traffic, compressed air, uncured or hot resin, styrene and sewage can kill. Permit, data sheet, safety data sheet, local codes and licensed practice decide.".into()),
-        ("To check this file", check(case.kind).into()),
-        ("The record", record(case)),
-        ("To keep it", keep(case.kind).into()),
+        (tell!("cert-cautions-before_going_near"), tell!("cert-cautions-confined_space_traffic_compressed_air")),
+        (tell!("cert-cautions-to_check_this_file"), check(case.kind)),
+        (tell!("cert-cautions-the_record"), record(case)),
+        (tell!("cert-cautions-to_keep_it"), keep(case.kind)),
     ]);
-    found.into_iter().map(|(label, value): (&str, String)| Pair { label: label.into(), value }).collect()
+    found.into_iter().map(|(label, value)| Pair { label, value }).collect()
 }
 
-fn who(case: &Case) -> (&'static str, String) {
+fn who(case: &Case) -> (String, String) {
     if signatures::by_pin(case) {
-        let says = "Each who signed opened a key of their own with a PIN. Whose key it is, the owner learns from the contractor, not from this page.";
-        return ("Whose key", says.into());
+        let says = tell!("cert-cautions-each_who_signed_opened_a");
+        return (tell!("cert-cautions-whose_key"), says);
     }
-    let says =
-        "Names were picked from a list; no PIN and no key says who held the device. A drawn line alone proves nothing.";
-    ("Not authenticated", says.into())
+    let says = tell!("cert-cautions-names_were_picked_from_a");
+    (tell!("cert-cautions-not_authenticated"), says)
 }
 
-fn extent(case: &Case) -> (&'static str, String) {
+fn extent(case: &Case) -> (String, String) {
     let kind = case.kind;
     match (kind, place::patch(case)) {
-        (Kind::Rehearsal, _) => ("Not a repair", "Nothing was mended. The pipe is a practice pipe.".into()),
+        (Kind::Rehearsal, _) => {
+            (tell!("cert-cautions-not_a_repair"), tell!("cert-cautions-nothing_was_mended_the_pipe"))
+        }
         (Kind::Accepted, Known::Known(patch)) => {
             let mended = words::metres(Length::from_um(patch.to_um.as_um() - patch.from_um.as_um()));
             let all = words::metres(case.repair.line.length_um);
-            ("Not a length", format!("{mended} of {all} was mended. The rest of the line is as it was."))
+            (tell!("cert-cautions-not_a_length"), tell!("cert-cautions-of_was_mended_the_rest", mended, all))
         }
-        (_, Known::Known(_)) => ("Not a repair", "A patch lies in the pipe; the defect is not mended.".into()),
-        (_, Known::Absent(why)) => ("Not a repair", format!("The defect is not mended: {why}.")),
-    }
-}
-
-fn check(kind: Kind) -> &'static str {
-    match kind {
-        Kind::Rehearsal => "“mendline verify FILE” answers 3 for a sound rehearsal that its keys signed: not a record.",
-        Kind::Accepted | Kind::Rejected | Kind::Unrepaired => {
-            "“mendline verify FILE” tells whether a key signed it and whether it was changed, no network needed."
+        (_, Known::Known(_)) => (tell!("cert-cautions-not_a_repair"), tell!("cert-cautions-a_patch_lies_in_the")),
+        (_, Known::Absent(why)) => {
+            (tell!("cert-cautions-not_a_repair"), tell!("cert-cautions-the_defect_is_not_mended", why))
         }
     }
 }
 
-fn keep(kind: Kind) -> &'static str {
+fn check(kind: Kind) -> String {
     match kind {
-        Kind::Rehearsal => "It may be kept for training, apart from the records of repairs.",
+        Kind::Rehearsal => tell!("cert-cautions-mendline_verify_file_answers_3"),
         Kind::Accepted | Kind::Rejected | Kind::Unrepaired => {
-            "Keep the PDF whole, and beside it the original photos, which the contractor hands over. A print is a copy; its head still names the record."
+            tell!("cert-cautions-mendline_verify_file_tells_whether")
+        }
+    }
+}
+
+fn keep(kind: Kind) -> String {
+    match kind {
+        Kind::Rehearsal => tell!("cert-cautions-it_may_be_kept_for"),
+        Kind::Accepted | Kind::Rejected | Kind::Unrepaired => {
+            tell!("cert-cautions-keep_the_pdf_whole_and")
         }
     }
 }
@@ -72,13 +76,10 @@ fn keep(kind: Kind) -> &'static str {
 fn record(case: &Case) -> String {
     match case.repair.contract.attachments {
         Attachments::Allowed => {
-            "lies whole inside this file as record.json: every entry as it was hashed. Any PDF reader saves it.".into()
+            tell!("cert-cautions-lies_whole_inside_this_file")
         }
         Attachments::Refused => {
-            format!(
-                "is not inside this file: contract {} refuses attachments. The contractor hands it over beside it.",
-                case.repair.contract.id
-            )
+            tell!("cert-cautions-is_not_inside_this_file", contract = case.repair.contract.id)
         }
     }
 }

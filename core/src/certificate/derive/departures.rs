@@ -5,6 +5,7 @@ use crate::certificate::content::Departure;
 use crate::procedure::plan::Plan;
 use crate::procedure::repair::Waiver;
 use crate::procedure::rules::{Broken, Rule, RuleValues};
+use crate::words::tell;
 
 /// Returns the departures of the attempt and of its plan, in the order in which they were waived.
 pub fn departures(case: &Case) -> Vec<Departure> {
@@ -49,8 +50,9 @@ fn departure(case: &Case, waiver: &Waiver, number: usize) -> Departure {
 fn waived_by(case: &Case, waiver: &Waiver) -> String {
     let foreman = case.name(Some(&waiver.foreman));
     let typed = waiver.at.person.as_deref().filter(|person| *person != waiver.foreman);
-    let by = typed.map_or_else(String::new, |person| format!(", entered by {}", case.name(Some(person))));
-    format!("Waived by {foreman}, foreman, {}{by}.", case.clock.minute(waiver.at.moment.at_ms))
+    let by =
+        typed.map_or_else(String::new, |person| tell!("cert-departures-entered_by", name = case.name(Some(person))));
+    tell!("cert-departures-waived_by_foreman", foreman, by, at = case.clock.minute(waiver.at.moment.at_ms))
 }
 
 /// Returns the values that were waived; where none were kept, those that the record shows.
@@ -69,7 +71,7 @@ pub fn says(rule: Rule, values: &RuleValues) -> String {
     let mut text = rule.says(values);
     while let Some((before, rest)) = text.split_once('{') {
         let after = rest.split_once('}').map_or("", |(_, after)| after);
-        text = format!("{before}(value not kept){after}");
+        text = format!("{before}{}{after}", tell!("cert-departures-value_not_kept"));
     }
     text
 }
@@ -85,7 +87,7 @@ fn with_clause(case: &Case, sentence: &str, rule: Rule) -> String {
         return words::stopped(sentence);
     };
     let own = clause.strip_prefix(&format!("Contract {}, ", plan.contract.id));
-    let clause = own.map_or(clause.to_owned(), |clause| format!("contract {clause}"));
+    let clause = own.map_or(clause.to_owned(), |clause| tell!("cert-departures-contract", clause));
     format!("{} ({clause}).", words::bare(sentence))
 }
 
@@ -94,7 +96,8 @@ pub fn short(sentence: &str) -> String {
     let first = sentence.split([';', ':']).next().unwrap_or(sentence);
     let whole = if first.split_whitespace().count() < 5 && sentence.contains(':') { sentence } else { first };
     let text = words::small(words::bare(whole)).replace(" h 00 min", " h");
-    let bare = ["the ", "a ", "an "].into_iter().find_map(|article| text.strip_prefix(article));
+    let articles = tell!("cert-departures-articles");
+    let bare = articles.split_whitespace().find_map(|article| text.strip_prefix(article)?.strip_prefix(' '));
     bare.map_or(text.clone(), str::to_owned)
 }
 

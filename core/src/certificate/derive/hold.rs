@@ -9,6 +9,7 @@ use crate::procedure::plan::Plan;
 use crate::procedure::repair::Attempt;
 use crate::procedure::rules::{Broken, Rule, n};
 use crate::units::{Pressure, Span};
+use crate::words::tell;
 
 /// Returns the departure for a hold that was too short.
 pub fn short(plan: &Plan, attempt: &Attempt) -> Option<Broken> {
@@ -39,25 +40,28 @@ pub fn hold(case: &Case) -> Known<Hold> {
 
 fn why_none(case: &Case) -> String {
     match case.attempt {
-        None => "no attempt was begun",
-        Some(attempt) if attempt.joined.is_none() => "the parts were never joined",
-        Some(attempt) if attempt.target.is_none() => "target pressure was never reached",
-        Some(_) => "the readings can’t be put in order",
+        None => tell!("cert-hold-no_attempt_was_begun"),
+        Some(attempt) if attempt.joined.is_none() => tell!("cert-hold-the_parts_were_never_joined"),
+        Some(attempt) if attempt.target.is_none() => tell!("cert-hold-target_pressure_was_never_reached"),
+        Some(_) => tell!("cert-hold-the_readings_cant_be_put"),
     }
-    .into()
 }
 
 fn remark(state: &HoldState) -> String {
     let required = words::minutes(words::up_s(state.terms.required_ms));
     let at = words::celsius(state.coldest);
     let asked = if state.outside_sheet.is_some() {
-        format!("{required} required, the longest of the sheet: {at} is colder than its table")
+        tell!("cert-hold-required_the_longest_of_the", required, at)
     } else {
-        format!("{required} required at {at}, the coldest")
+        tell!("cert-hold-required_at_the_coldest", required, at)
     };
     let parts = [
         format!("{}, {asked}", counted(state)),
-        format!("{} out of window, {} not witnessed", up(state.shown.outside_ms), up(state.shown.not_witnessed_ms)),
+        tell!(
+            "cert-hold-out_of_window_not_witnessed",
+            outside = up(state.shown.outside_ms),
+            lost = up(state.shown.not_witnessed_ms)
+        ),
     ];
     parts.join("; ")
 }
@@ -68,14 +72,25 @@ fn up(span: Span) -> String {
 
 /// Returns `61 min 22 s counted`, with the time from joining where the sheet counts it.
 pub fn counted(state: &HoldState) -> String {
-    let all = words::min_s(words::down_s(state.shown.counted_ms));
-    match state.shown.stretches.first() {
-        Some(first) if first.kind == StretchKind::BeforePressure => {
-            let before = words::min_s(words::down_s(Span::from_ms(first.to_ms - first.from_ms)));
-            format!("{all} counted, {before} of it from joining to pressure")
-        }
-        _ => format!("{all} counted"),
+    match sums(state) {
+        (all, Some(before)) => tell!("cert-hold-counted_of_it_from_joining", all, before),
+        (all, None) => tell!("cert-hold-counted", all),
     }
+}
+
+/// Returns the same without its verb.
+pub fn counted_bare(state: &HoldState) -> String {
+    match sums(state) {
+        (all, Some(before)) => tell!("cert-hold-counted_bare", all, before),
+        (all, None) => all,
+    }
+}
+
+/// Returns what is counted, and what of it lies before target pressure.
+fn sums(state: &HoldState) -> (String, Option<String>) {
+    let first = state.shown.stretches.first().filter(|first| first.kind == StretchKind::BeforePressure);
+    let before = first.map(|first| words::min_s(words::down_s(Span::from_ms(first.to_ms - first.from_ms))));
+    (words::min_s(words::down_s(state.shown.counted_ms)), before)
 }
 
 fn shown_readings(attempt: &Attempt, state: &HoldState, zero_ms: i64) -> Vec<Reading> {
@@ -175,7 +190,7 @@ pub fn gaps(case: &Case) -> Vec<(Run, Option<String>)> {
             state.readings.iter().skip(1).zip(procedure::held(attempt)).find(|(at, _)| zero_ms + at.at_ms == run.to_ms);
         let (timed, read) = reading?;
         let written = Some(read.why.trim().to_owned()).filter(|why| !why.is_empty());
-        written.or_else(|| timed.after_restart.then(|| "the device was started anew in between".into()))
+        written.or_else(|| timed.after_restart.then(|| tell!("cert-hold-the_device_was_started_anew")))
     };
     let gaps = runs(state, zero_ms).into_iter().filter(|run| run.kind == Interval::Gap);
     gaps.map(|run| (run, why(&run))).collect()

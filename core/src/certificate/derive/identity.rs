@@ -8,11 +8,17 @@ use crate::procedure::repair::Stamp;
 use crate::procedure::stage::Stage;
 use crate::shelf::method::TaskKind;
 use crate::units::Span;
+use crate::words::tell;
 
 /// Returns `SS-03107   MH 031 → MH 032`.
 pub fn running_head(case: &Case) -> String {
     let line = &case.repair.line;
-    format!("{}   {} → {}", words::or(&line.asset, "no key"), line.upstream.name, line.downstream.name)
+    format!(
+        "{}   {} → {}",
+        words::or(&line.asset, &tell!("cert-identity-no_key")),
+        line.upstream.name,
+        line.downstream.name
+    )
 }
 
 fn pair(label: &str, value: String) -> Pair {
@@ -23,35 +29,42 @@ fn pair(label: &str, value: String) -> Pair {
 pub fn left(case: &Case) -> Vec<Pair> {
     let contract = &case.repair.contract;
     vec![
-        pair("Owner", words::or(&contract.owner, "not recorded").into()),
-        pair("Contract", words::or(&contract.title, "not recorded").into()),
+        pair(&tell!("cert-identity-owner"), words::or(&contract.owner, &tell!("cert-attempts-not_recorded")).into()),
+        pair(&tell!("cert-identity-contract"), words::or(&contract.title, &tell!("cert-attempts-not_recorded")).into()),
         pair(
-            "Contractor",
-            words::or(&words::joined([contract.contractor.clone(), contract.crew.clone()], ", "), "not recorded")
-                .into(),
+            &tell!("cert-identity-contractor"),
+            words::or(
+                &words::joined([contract.contractor.clone(), contract.crew.clone()], ", "),
+                &tell!("cert-attempts-not_recorded"),
+            )
+            .into(),
         ),
-        pair("Repair", repair(case)),
-        pair("Inspection", inspection(case)),
-        pair("Working time", used(case)),
+        pair(&tell!("cert-identity-repair"), repair(case)),
+        pair(&tell!("cert-identity-inspection"), inspection(case)),
+        pair(&tell!("cert-identity-working_time"), used(case)),
     ]
 }
 
 /// Returns the right column: where, how large, what else was going on.
 pub fn right(case: &Case) -> Vec<Pair> {
     vec![
-        pair("Position", position(case)),
-        pair("Measured ID", inside(case)),
-        pair("Flow", flow(case)),
-        pair("Video", video(case)),
-        pair("Hold", hold(case)),
-        pair("Full cure", full_cure(case)),
+        pair(&tell!("cert-identity-position"), position(case)),
+        pair(&tell!("cert-identity-measured_id"), inside(case)),
+        pair(&tell!("cert-findings-flow"), flow(case)),
+        pair(&tell!("cert-identity-video"), video(case)),
+        pair(&tell!("cert-identity-hold"), hold(case)),
+        pair(&tell!("cert-identity-full_cure"), full_cure(case)),
     ]
 }
 
 fn repair(case: &Case) -> String {
-    let number = words::or(&case.repair.number, "without a number");
+    let number = words::or(&case.repair.number, &tell!("cert-identity-without_a_number")).to_owned();
     let count = case.repair.attempts.len();
-    let attempt = if count == 0 { "no attempt".into() } else { format!("attempt {} of {count}", case.n()) };
+    let attempt = if count == 0 {
+        tell!("cert-identity-no_attempt")
+    } else {
+        tell!("cert-identity-attempt_of", count, n = case.n())
+    };
     // A localised lining, as the next inspection of the pipe codes it.
     let code = if case.kind == Kind::Accepted { ", EN 13508-2 BCB B" } else { "" };
     format!("{number}, {attempt}{code}")
@@ -59,30 +72,36 @@ fn repair(case: &Case) -> String {
 
 fn inspection(case: &Case) -> String {
     match &case.repair.defect.origin {
-        Origin::ByHand => "none read in: the defect was entered by hand".into(),
-        Origin::Inspection { file, date, .. } => format!("{}, {file}", words::or(date, "without a date")),
+        Origin::ByHand => tell!("cert-identity-none_read_in_the_defect"),
+        Origin::Inspection { file, date, .. } => {
+            format!("{}, {file}", words::or(date, &tell!("cert-identity-without_a_date")))
+        }
     }
 }
 
 fn used(case: &Case) -> String {
-    let Some((plan, attempt)) = case.work() else { return "no attempt was begun".into() };
+    let Some((plan, attempt)) = case.work() else { return tell!("cert-hold-no_attempt_was_begun") };
     match (working_time::used(attempt), working_time::allowed(plan, attempt)) {
-        (Some(used), Some(allowed)) => format!("{} used of {}", words::min_s(used), words::min_s(allowed)),
-        (None, Some(allowed)) => format!("target pressure never reached; {} allowed", words::min_s(allowed)),
-        (_, None) => "the parts were never joined".into(),
+        (Some(used), Some(allowed)) => {
+            tell!("cert-identity-used_of", used = words::min_s(used), allowed = words::min_s(allowed))
+        }
+        (None, Some(allowed)) => {
+            tell!("cert-identity-target_pressure_never_reached_allowed", allowed = words::min_s(allowed))
+        }
+        (_, None) => tell!("cert-hold-the_parts_were_never_joined"),
     }
 }
 
 fn hold(case: &Case) -> String {
-    let Some(state) = &case.hold else { return "none: target pressure never reached".into() };
+    let Some(state) = &case.hold else { return tell!("cert-identity-none_target_pressure_never_reached") };
     let required = words::minutes(words::up_s(state.terms.required_ms));
-    format!("{}, {required} required (page @<{}>)", super::hold::counted(state), headings::HOLD)
+    tell!("cert-identity-required_page", required, counted = super::hold::counted(state), page = headings::HOLD)
 }
 
 fn inside(case: &Case) -> String {
     let Some((least, most)) = place::inside(case) else {
         let why = tasks::why_not(case, TaskKind::MeasuredDiameter);
-        return format!("{why}; nominal DN {}", place::dn(case.repair.line.height_um));
+        return tell!("cert-identity-nominal_dn", why, dn = place::dn(case.repair.line.height_um));
     };
     let how = tasks::done(case, TaskKind::MeasuredDiameter).and_then(|answered| answered.answer.text("how"));
     let how = how.map(|how| format!(", {how}")).unwrap_or_default();
@@ -91,8 +110,8 @@ fn inside(case: &Case) -> String {
 
 fn flow(case: &Case) -> String {
     let Some(flow) = tasks::done(case, TaskKind::Flow) else { return tasks::why_not(case, TaskKind::Flow) };
-    let until = flow.answer.number("until_ms").map(|at| format!(", to {}", case.clock.minute(at)));
-    format!("{}{}", flow.answer.text("how").unwrap_or("not said how"), until.unwrap_or_default())
+    let until = flow.answer.number("until_ms").map(|at| tell!("cert-identity-to", at = case.clock.minute(at)));
+    format!("{}{}", flow.answer.text("how").unwrap_or(&tell!("cert-identity-not_said_how")), until.unwrap_or_default())
 }
 
 /// Returns the videos. The record keeps no number of the one after, only that it was confirmed.
@@ -103,20 +122,29 @@ fn video(case: &Case) -> String {
         answered.stage == Stage::Verification && answered.answer.done() && named
     });
     let after = of_video.next().map_or_else(
-        || "after: not recorded".into(),
-        |video| format!("after: confirmed {}", case.clock.minute(video.at.moment.at_ms)),
+        || tell!("cert-identity-after_not_recorded"),
+        |video| tell!("cert-identity-after_confirmed", at = case.clock.minute(video.at.moment.at_ms)),
     );
-    format!("before {}; {after}", words::or(&case.repair.video_before, "not recorded"))
+    tell!(
+        "cert-identity-before",
+        after,
+        before = words::or(&case.repair.video_before, &tell!("cert-attempts-not_recorded"))
+    )
 }
 
 fn full_cure(case: &Case) -> String {
-    let Some((plan, attempt)) = case.work() else { return "no attempt was begun".into() };
-    let Some(cure) = stages::full_cure(case, plan, attempt) else { return "its clock never ran".into() };
-    let cut =
-        attempt.laterals.first().map(|opened| format!("lateral cut {}", case.clock.minute(opened.at.moment.at_ms)));
-    let test = attempt.tightness.as_ref().map(|(at, ..)| format!("tested {}", case.clock.minute(at.moment.at_ms)));
+    let Some((plan, attempt)) = case.work() else { return tell!("cert-hold-no_attempt_was_begun") };
+    let Some(cure) = stages::full_cure(case, plan, attempt) else { return tell!("cert-identity-its_clock_never_ran") };
+    let cut = attempt
+        .laterals
+        .first()
+        .map(|opened| tell!("cert-identity-lateral_cut", at = case.clock.minute(opened.at.moment.at_ms)));
+    let test = attempt
+        .tightness
+        .as_ref()
+        .map(|(at, ..)| tell!("cert-identity-tested", at = case.clock.minute(at.moment.at_ms)));
     let flow = tasks::done(case, TaskKind::FlowRestored)
-        .map(|answered| format!("flow restored {}", case.clock.minute(answered.at.moment.at_ms)));
+        .map(|answered| tell!("cert-identity-flow_restored", at = case.clock.minute(answered.at.moment.at_ms)));
     words::joined([Some(case.clock.second(cure)), cut, test, flow].into_iter().flatten(), ", ")
 }
 
@@ -126,8 +154,12 @@ fn position(case: &Case) -> String {
     match best {
         Some(stamp) => format!("{}\n{}", shown(&stamp.position), fix(case, stamp)),
         None => {
-            let why = stamps(case).into_iter().map(|stamp| absent(&stamp.position)).next().unwrap_or("no entry");
-            format!("no position: {why}")
+            let why = stamps(case)
+                .into_iter()
+                .map(|stamp| absent(&stamp.position))
+                .next()
+                .unwrap_or_else(|| tell!("cert-identity-no_entry"));
+            tell!("cert-identity-no_position", why)
         }
     }
 }
@@ -151,20 +183,20 @@ fn accuracy(stamp: &Stamp) -> Option<i64> {
 /// Returns a position in degrees, or why there is none.
 pub fn shown(position: &Position) -> String {
     match position {
-        Position::Fix { lat_e7: 0, lon_e7: 0, .. } => "no position: the source gave 0, 0, which is none".into(),
+        Position::Fix { lat_e7: 0, lon_e7: 0, .. } => tell!("cert-identity-no_position_the_source_gave"),
         Position::Fix { lat_e7, lon_e7, .. } => degrees(*lat_e7, *lon_e7),
-        Position::Absent { .. } => format!("no position: {}", absent(position)),
+        Position::Absent { .. } => tell!("cert-identity-no_position", why = absent(position)),
     }
 }
 
-fn absent(position: &Position) -> &'static str {
+fn absent(position: &Position) -> String {
     match position {
-        Position::Fix { .. } => "the source gave 0, 0, which is none",
+        Position::Fix { .. } => tell!("cert-identity-the_source_gave_0_0"),
         Position::Absent { why } => match why {
-            NoPosition::NotAsked => "the device was not asked",
-            NoPosition::Refused => "the device may not tell it",
-            NoPosition::Unavailable => "the device could not find it",
-            NoPosition::NotYet => "the device had not found it yet",
+            NoPosition::NotAsked => tell!("cert-identity-the_device_was_not_asked"),
+            NoPosition::Refused => tell!("cert-identity-the_device_may_not_tell"),
+            NoPosition::Unavailable => tell!("cert-identity-the_device_could_not_find"),
+            NoPosition::NotYet => tell!("cert-identity-the_device_had_not_found"),
         },
     }
 }
@@ -173,24 +205,37 @@ fn absent(position: &Position) -> &'static str {
 fn fix(case: &Case, stamp: &Stamp) -> String {
     let Position::Fix { accuracy_mm, age_ms, source, .. } = &stamp.position else { return String::new() };
     // 68 of 100 lie inside; rounded up to the metre.
-    let radius = accuracy_mm
-        .map_or_else(|| "accuracy not stated".into(), |mm| format!("± {} (68 %)", words::metres_whole_up(mm)));
+    let radius = accuracy_mm.map_or_else(
+        || tell!("cert-identity-accuracy_not_stated"),
+        |mm| format!("± {} (68 %)", words::metres_whole_up(mm)),
+    );
     let source = match source {
-        PositionSource::Receiver => "receiver",
-        PositionSource::Browser => "browser",
-        PositionSource::Typed => "typed",
+        PositionSource::Receiver => tell!("cert-identity-receiver"),
+        PositionSource::Browser => tell!("cert-identity-browser"),
+        PositionSource::Typed => tell!("cert-identity-typed"),
     };
     let age = words::lasting(words::up_s(Span::from_ms((*age_ms).max(0))));
-    format!("{radius}, {age} old, {source}, device {} at {}", stamp.device, case.clock.minute(stamp.moment.at_ms))
+    tell!(
+        "cert-identity-old_device_at",
+        radius,
+        age,
+        source,
+        device = stamp.device,
+        at = case.clock.minute(stamp.moment.at_ms)
+    )
 }
 
 /// Returns degrees with five decimals, to the nearest: a metre or so.
 pub fn degrees(lat_e7: i64, lon_e7: i64) -> String {
-    let one = |e7: i64, plus: &str, minus: &str| {
+    let one = |e7: i64, plus: String, minus: String| {
         let hundred_thousandths = (e7.abs() + 50) / 100;
         format!("{}° {}", words::exact(hundred_thousandths, 100_000, 5), if e7 < 0 { minus } else { plus })
     };
-    format!("{}, {}", one(lat_e7, "N", "S"), one(lon_e7, "E", "W"))
+    format!(
+        "{}, {}",
+        one(lat_e7, tell!("cert-identity-north"), tell!("cert-identity-south")),
+        one(lon_e7, tell!("cert-identity-east"), tell!("cert-identity-west"))
+    )
 }
 
 #[cfg(test)]

@@ -31,6 +31,7 @@ mod words;
 mod working_time;
 
 pub use missing::refusals;
+pub use signatures::signer;
 
 use super::content::{Content, Head, Kind, Known, Paper, RecordCopy, Seal};
 use crate::facts::Moment;
@@ -83,8 +84,7 @@ pub fn derive(
 
 /// Begins the line that says which program made a paper.
 pub const PROGRAM: &str = concat!("Mendline ", env!("CARGO_PKG_VERSION"), ", offline");
-/// Follows it, before the device.
-pub const ON_DEVICE: &str = ", device ";
+pub use super::content::ON_DEVICE;
 
 /// Returns what an issued certificate said when it was made, as far as the record tells it: without photos, and with
 /// whatever stood in its way. `None` of a repair that has none.

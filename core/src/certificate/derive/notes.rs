@@ -1,5 +1,6 @@
 //! What is kept and printed, and waived by nobody.
 
+use crate::words::tell;
 use std::collections::BTreeSet;
 
 use super::{Case, departures, hold, place, reasons, said, tasks, when, words};
@@ -25,12 +26,9 @@ pub fn notes(case: &Case) -> Vec<Note> {
     found.extend(answered_again(case));
     found.extend(troubles(case));
     found.extend(clock_position(case));
-    found.extend(
-        case.repair
-            .notes
-            .iter()
-            .map(|written| note("Written", format!("{} {}.", words::stopped(&written.text), case.by(&written.at)))),
-    );
+    found.extend(case.repair.notes.iter().map(|written| {
+        note(tell!("cert-notes-written"), format!("{} {}.", words::stopped(&written.text), case.by(&written.at)))
+    }));
     found
 }
 
@@ -43,17 +41,15 @@ fn choices(case: &Case) -> Vec<Note> {
         let (by, at) = (case.name(Some(&choice.foreman)), case.clock.minute(choice.at.moment.at_ms));
         let of = choice.over.len() + 1;
         let reason = words::stopped(&words::capital(&choice.reason));
-        format!("{of} devices had gone on apart. {by} chose at {at} which counts: {reason} The record keeps both.")
+        tell!("cert-notes-devices_had_gone_on_apart", of, by, at, reason)
     };
-    case.repair.choices.iter().map(|choice| note("Chosen", words(choice))).collect()
+    case.repair.choices.iter().map(|choice| note(tell!("cert-notes-chosen"), words(choice))).collect()
 }
 
 fn series(case: &Case) -> Vec<Note> {
     let Some((this, all)) = case.plan.and_then(place::series) else { return vec![] };
-    let text = format!(
-        "This is patch {this} of a series of {all}: the defect is covered only by all of them, each a repair of its own."
-    );
-    vec![note("Series", text)]
+    let text = tell!("cert-notes-this_is_patch_of_a", this, all);
+    vec![note(tell!("cert-notes-series"), text)]
 }
 
 fn excursions(case: &Case) -> Vec<Note> {
@@ -63,10 +59,7 @@ fn excursions(case: &Case) -> Vec<Note> {
             let net = still_pressed(case, &one);
             let what = reasons::excursion(case, &one, at_ms, why.as_deref());
             let page = headings::HOLD;
-            note(
-                "Excursion",
-                format!("{what} {net}: a note, the attempt is not doubtful by it. Not counted (page @<{page}>)."),
-            )
+            note(tell!("cert-notes-excursion"), tell!("cert-notes-a_note_the_attempt_is", what, net, page))
         })
         .collect()
 }
@@ -75,12 +68,12 @@ fn still_pressed(case: &Case, one: &Excursion) -> String {
     let least = case.plan.map_or(one.net_pa, |plan| plan.computed.window.net_least_pa);
     let (net, least_words) = (words::bar_down(one.net_pa), words::bar(least));
     match one.side {
-        Side::Above => "Still pressed to the wall".into(),
+        Side::Above => tell!("cert-notes-still_pressed_to_the_wall"),
         Side::Below if one.net_pa >= least => {
-            format!("Net {net} stayed at or above the sheet’s least net {least_words}")
+            tell!("cert-notes-net_stayed_at_or_above", net, least_words)
         }
         Side::Below => {
-            format!("Net {net} fell below the sheet’s least net {least_words}, but after the required hold was reached")
+            tell!("cert-notes-net_fell_below_the_sheets", net, least_words)
         }
     }
 }
@@ -88,23 +81,24 @@ fn still_pressed(case: &Case, one: &Excursion) -> String {
 fn gaps(case: &Case) -> Vec<Note> {
     let Some(rule) = case.plan.map(|plan| &plan.contract.gap_rule) else { return vec![] };
     let lost = match rule.value {
-        GapRule::Whole => "the whole gap is lost",
-        GapRule::Excess => "what is beyond interval and grace is lost",
+        GapRule::Whole => tell!("cert-notes-the_whole_gap_is_lost"),
+        GapRule::Excess => tell!("cert-notes-what_is_beyond_interval_and"),
     };
     hold::gaps(case)
         .into_iter()
         .map(|(run, why)| {
-            let why = why.unwrap_or_else(|| "nobody wrote why".into());
-            let text = format!(
-                "{} of the hold, {} to {}: {}. Gap rule: {lost} ({}; page @<{}>).",
-                words::min_s(run.length_ms),
-                case.clock.minute(run.from_ms),
-                case.clock.minute(run.to_ms),
-                words::bare(&why),
-                rule.source,
-                headings::HOLD,
+            let why = why.unwrap_or_else(|| tell!("cert-notes-nobody_wrote_why"));
+            let text = tell!(
+                "cert-notes-of_the_hold_to_gap",
+                lost,
+                time = words::min_s(run.length_ms),
+                from = case.clock.minute(run.from_ms),
+                to = case.clock.minute(run.to_ms),
+                why = words::bare(&why),
+                source = rule.source,
+                page = headings::HOLD
             );
-            note("Not witnessed", text)
+            note(tell!("cert-notes-not_witnessed"), text)
         })
         .collect()
 }
@@ -116,17 +110,18 @@ fn attempts(case: &Case) -> Vec<Note> {
             let ended = attempt.ended.as_ref()?;
             let why = words::joined(ended.reasons.iter().map(|reason| words::bare(reason).to_owned()), "; ");
             let pipe = match ended.in_pipe.trim() {
-                "" => "Nobody said whether anything of it is in the pipe.".into(),
-                said => format!("In the pipe: “{}”, {}.", words::bare(said), case.by(&ended.at)),
+                "" => tell!("cert-notes-nobody_said_whether_anything_of"),
+                said => tell!("cert-notes-in_the_pipe", what = words::bare(said), by = case.by(&ended.at)),
             };
-            let text = format!(
-                "{} {}: {}. {pipe} (Page @<{}>.)",
-                reasons::outcome(ended.outcome),
-                case.clock.minute(ended.at.moment.at_ms),
-                words::or(&why, "no reason was written"),
-                headings::ATTEMPTS,
+            let text = tell!(
+                "cert-notes-page",
+                pipe,
+                outcome = reasons::outcome(ended.outcome),
+                at = case.clock.minute(ended.at.moment.at_ms),
+                why = words::or(&why, &tell!("cert-answers-no_reason_was_written")),
+                page = headings::ATTEMPTS
             );
-            Some(note(format!("Attempt {}", attempt.n), text))
+            Some(note(tell!("cert-notes-attempt", n = attempt.n), text))
         })
         .collect()
 }
@@ -135,15 +130,18 @@ fn clock(case: &Case) -> Vec<Note> {
     let jumps = case.repair.clock_jumps.iter();
     jumps
         .map(|jump| {
-            let way = if jump.by_ms < 0 { "back" } else { "forward" };
+            let way = if jump.by_ms < 0 { tell!("cert-notes-back") } else { tell!("cert-notes-forward") };
             let by = words::lasting(words::down_s(Span::from_ms(jump.by_ms.abs())));
             let at = case.clock.second(jump.at.moment.at_ms);
             let then = if jump.restarted {
-                "The device was started anew in between, so only its wall clock tells how long; nothing of the hold across the restart is counted."
+                tell!("cert-notes-the_device_was_started_anew")
             } else {
-                "The clock since the start of the device ran on: it times the stages and the hold, and no minute was gained or lost."
+                tell!("cert-notes-the_clock_since_the_start")
             };
-            note("Clock", format!("The clock of device {} was set {way} by {by}, seen at {at}. {then}", jump.at.device))
+            note(
+                tell!("cert-notes-clock"),
+                tell!("cert-notes-the_clock_of_device_was", way, by, at, then, device = jump.at.device),
+            )
         })
         .collect()
 }
@@ -154,7 +152,10 @@ fn corrections(case: &Case) -> Vec<Note> {
         .iter()
         .map(|one| {
             let page = headings::CORRECTIONS;
-            note("Correction", format!("{}: {} corrected to {} (page @<{page}>).", one.label, one.old, one.new))
+            note(
+                tell!("cert-notes-correction"),
+                tell!("cert-notes-corrected_to_page", page, label = one.label, old = one.old, new = one.new),
+            )
         })
         .collect()
 }
@@ -169,7 +170,8 @@ fn late(case: &Case) -> Vec<Note> {
         .iter()
         .map(|answered| format!("{} ({})", words::small(&answered.label), case.clock.minute(answered.at.moment.at_ms)));
     let filled = words::joined(filled, "; ");
-    let filled = (!filled.is_empty()).then(|| note("Filled in late", format!("After their stage: {filled}.")));
+    let filled = (!filled.is_empty())
+        .then(|| note(tell!("cert-notes-filled_in_late"), tell!("cert-notes-after_their_stage", filled)));
     filled.into_iter().chain(from_paper(case, attempt)).chain(tapped_late(case, attempt)).collect()
 }
 
@@ -178,40 +180,40 @@ fn from_paper(case: &Case, attempt: &Attempt) -> Option<Note> {
     let keyed = keyed(attempt);
     let each = keyed.iter().map(|(what, at)| {
         let (happened, tapped) = (case.clock.minute(at.moment.at_ms), case.clock.minute(at.tapped_ms()));
-        format!("{} {happened} (keyed in {tapped})", words::small(what))
+        tell!("cert-notes-keyed_in", happened, tapped, what = words::small(what))
     });
     let text = words::joined(each, "; ");
     let by: BTreeSet<String> = keyed.iter().map(|(_, at)| case.name(at.person.as_deref())).collect();
     let by = words::joined(by, ", ");
     (!keyed.is_empty())
-        .then(|| note("From paper", format!("Written on paper and keyed in by {by}, both times are kept: {text}.")))
+        .then(|| note(tell!("cert-notes-from_paper"), tell!("cert-notes-written_on_paper_and_keyed", by, text)))
 }
 
 fn tapped_late(case: &Case, attempt: &Attempt) -> Vec<Note> {
-    let readings = attempt.readings.iter().map(|reading| ("a reading", &reading.at));
+    let readings = attempt.readings.iter().map(|reading| (tell!("cert-notes-a_reading"), &reading.at));
     let taps = taps(attempt).into_iter().chain(readings).filter(|(_, at)| at.ago_ms > 0 && !at.paper);
     taps.map(|(what, at)| {
         let (happened, late) =
             (case.clock.second(at.moment.at_ms), words::lasting(words::up_s(Span::from_ms(at.ago_ms))));
         let by = case.name(at.person.as_deref());
-        let text = format!("{} {happened}, tapped {late} later by {by}: both times are kept.", words::capital(what));
-        note("Tapped late", text)
+        let text = tell!("cert-notes-tapped_later_by_both_times", happened, late, by, what = words::capital(&what));
+        note(tell!("cert-notes-tapped_late"), text)
     })
     .collect()
 }
 
 /// Returns the taps of an attempt's course, each with its name.
-fn taps(attempt: &Attempt) -> Vec<(&'static str, &Stamp)> {
+fn taps(attempt: &Attempt) -> Vec<(String, &Stamp)> {
     let course = [
-        ("test push begun", attempt.test_push.begun.as_ref()),
-        ("packer at the mark in the test push", attempt.test_push.reached.as_ref().map(|(at, _)| at)),
-        ("packer back from the test push", attempt.test_push.back.as_ref().map(|(at, _)| at)),
-        ("parts joined", attempt.joined.as_ref()),
-        ("insertion begun", attempt.insertion.as_ref()),
-        ("packer at the mark", attempt.at_mark.as_ref().map(|mark| &mark.at)),
-        ("air line joined", attempt.air_joined.as_ref()),
-        ("target pressure reached", attempt.target.as_ref().map(|target| &target.at)),
-        ("released", attempt.released.as_ref().map(|(at, _)| at)),
+        (tell!("cert-notes-test_push_begun"), attempt.test_push.begun.as_ref()),
+        (tell!("cert-notes-packer_at_the_mark_in"), attempt.test_push.reached.as_ref().map(|(at, _)| at)),
+        (tell!("cert-notes-packer_back_from_the_test"), attempt.test_push.back.as_ref().map(|(at, _)| at)),
+        (tell!("cert-notes-parts_joined"), attempt.joined.as_ref()),
+        (tell!("cert-notes-insertion_begun"), attempt.insertion.as_ref()),
+        (tell!("cert-notes-packer_at_the_mark"), attempt.at_mark.as_ref().map(|mark| &mark.at)),
+        (tell!("cert-notes-air_line_joined"), attempt.air_joined.as_ref()),
+        (tell!("cert-notes-target_pressure_reached"), attempt.target.as_ref().map(|target| &target.at)),
+        (tell!("cert-course-released"), attempt.released.as_ref().map(|(at, _)| at)),
     ];
     course.into_iter().filter_map(|(what, at)| Some((what, at?))).collect()
 }
@@ -225,10 +227,17 @@ fn answered_again(case: &Case) -> Vec<Note> {
         .map(|answered| {
             let earlier = answered.before.iter().map(|(at, answer)| {
                 let said = said::said(case, answered.kind, answer);
-                format!("{} at {}", words::or(&said, "done"), case.clock.minute(at.moment.at_ms))
+                tell!(
+                    "cert-notes-at",
+                    what = words::or(&said, &tell!("cert-findings-done")),
+                    at = case.clock.minute(at.moment.at_ms)
+                )
             });
             let (label, now) = (&answered.label, case.by(&answered.at));
-            note("Answered again", format!("{label}: before, {}; last by {now}.", words::joined(earlier, "; ")))
+            note(
+                tell!("cert-notes-answered_again"),
+                tell!("cert-notes-before_last_by", label, now, earlier = words::joined(earlier, "; ")),
+            )
         })
         .collect()
 }
@@ -244,14 +253,17 @@ fn troubles(case: &Case) -> Vec<Note> {
                 _ => String::new(),
             };
             let waived = departures::label(case, crate::procedure::Rule::TroubleReported, "doubt");
-            let see = waived.map_or_else(String::new, |label| format!(" The foreman’s decision: {label}."));
+            let see = waived.map_or_else(String::new, |label| tell!("cert-notes-the_foremans_decision", label));
             let who = when::by(case.people, &case.clock, at);
-            note("Reported", format!("{}{why}. {who}.{see}", words::capital(decide::words(happening))))
+            note(
+                tell!("cert-notes-reported"),
+                format!("{}{why}. {who}.{see}", words::capital(decide::words(happening))),
+            )
         })
         .collect()
 }
 
 fn clock_position(case: &Case) -> Option<Note> {
-    let text = "Nobody recorded where round the pipe the defect lies; it is drawn all round.";
-    (!place::clock_is_known(case)).then(|| note("Clock position", text.into()))
+    let text = tell!("cert-notes-nobody_recorded_where_round_the");
+    (!place::clock_is_known(case)).then(|| note(tell!("cert-notes-clock_position"), text))
 }

@@ -1,5 +1,6 @@
 //! The photos: their facts, and a reduced copy of those whose original is at hand.
 
+use crate::words::tell;
 use sha2::{Digest, Sha256};
 
 use super::{Case, identity};
@@ -35,12 +36,14 @@ fn one(case: &Case, photo: &repair::Photo, original: &dyn Fn(&str) -> Option<Vec
 fn title(case: &Case, photo: &repair::Photo) -> String {
     let asked = case.repair.contract.photos.iter().find(|rule| rule.key == photo.key && !photo.key.is_empty());
     let written = Some(photo.label.trim()).filter(|label| !label.is_empty());
-    let title = written.or(asked.map(|rule| rule.label.as_str())).unwrap_or("Photo without a title");
-    let title = marked(case, photo).map_or_else(|| title.to_owned(), |original| format!("{title} ({original})"));
+    let title = written
+        .or(asked.map(|rule| rule.label.as_str()))
+        .map_or_else(|| tell!("cert-photos-photo_without_a_title"), str::to_owned);
+    let title = marked(case, photo).map_or_else(|| title.clone(), |original| format!("{title} ({original})"));
     if photo.attempt == case.n() || case.attempt.is_none() {
         title
     } else {
-        format!("{title} (attempt {})", photo.attempt)
+        tell!("cert-photos-attempt", title, n = photo.attempt)
     }
 }
 
@@ -48,14 +51,14 @@ fn title(case: &Case, photo: &repair::Photo) -> String {
 fn marked(case: &Case, photo: &repair::Photo) -> Option<String> {
     let original = photo.copy_of.as_ref()?;
     let place = in_order(case).iter().position(|other| other.sha256 == *original)?;
-    Some(format!("marked-up copy of photo {}", place + 1))
+    Some(tell!("cert-photos-marked_up_copy_of_photo", number = place + 1))
 }
 
 /// Returns the reduced copy. Errors: why there is none, as a clause.
 fn copy(photo: &repair::Photo, original: &dyn Fn(&str) -> Option<Vec<u8>>) -> Result<PhotoCopy, String> {
-    let bytes = original(&photo.sha256).ok_or("the original is not on this device")?;
+    let bytes = original(&photo.sha256).ok_or(tell!("cert-photos-the_original_is_not_on"))?;
     if sha256(&bytes) != photo.sha256 {
-        return Err("the file on this device is not the original: its SHA-256 is another".into());
+        return Err(tell!("cert-photos-the_file_on_this_device"));
     }
     photo_copy::reduced(&bytes).map_err(|fault| fault.to_string())
 }

@@ -10,6 +10,7 @@ use crate::procedure::repair::{Attempt, Repair};
 use crate::procedure::rules::Rule;
 use crate::shelf::method::TaskKind;
 use crate::units::Length;
+use crate::words::tell;
 
 /// Returns the data of the three drawings.
 pub fn place(case: &Case) -> Known<Place> {
@@ -20,7 +21,8 @@ pub fn place(case: &Case) -> Known<Place> {
         downstream: line.downstream.name.clone(),
         length_um: line.length_um,
         dn_mm: dn(line.height_um),
-        inside_um: inside(case).map_or_else(|| Known::Absent("not measured".into()), |(_, most)| Known::Known(most)),
+        inside_um: inside(case)
+            .map_or_else(|| Known::Absent(tell!("cert-place-not_measured")), |(_, most)| Known::Known(most)),
         laterals: connections(case),
         observations: observations(case),
         marks: high_fold(case).into_iter().collect(),
@@ -56,12 +58,12 @@ pub fn shift(plan: &Plan, attempt: &Attempt) -> Option<i64> {
 
 /// Returns where the patch lies, or why nobody knows.
 pub fn patch(case: &Case) -> Known<Stretch> {
-    let Some((plan, attempt)) = case.work() else { return Known::Absent("no patch was set".into()) };
+    let Some((plan, attempt)) = case.work() else { return Known::Absent(tell!("cert-place-no_patch_was_set")) };
     if !case.patch_was_set() {
-        return Known::Absent("no patch was set".into());
+        return Known::Absent(tell!("cert-place-no_patch_was_set"));
     }
     let lies = lies(plan, attempt);
-    lies.map_or_else(|| Known::Absent("nobody recorded where the patch came to rest".into()), Known::Known)
+    lies.map_or_else(|| Known::Absent(tell!("cert-place-nobody_recorded_where_the_patch")), Known::Known)
 }
 
 fn lies(plan: &Plan, attempt: &Attempt) -> Option<Stretch> {
@@ -137,7 +139,7 @@ pub fn observations(case: &Case) -> Vec<Observation> {
     let lead = first.map_or_else(
         || Observation {
             code: "defect".into(),
-            words: "Defect".into(),
+            words: tell!("cert-place-defect"),
             stretch: whole,
             around: all_of(&defect.observations),
         },
@@ -148,8 +150,8 @@ pub fn observations(case: &Case) -> Vec<Observation> {
 
 fn observation(seen: &Seen) -> Observation {
     Observation {
-        code: words::or(&seen.code, "entered by hand").to_owned(),
-        words: words::capital(words::or(&seen.words, "defect")),
+        code: words::or(&seen.code, &tell!("cert-place-entered_by_hand")).to_owned(),
+        words: words::capital(words::or(&seen.words, &tell!("cert-place-defect_2"))),
         stretch: Stretch { from_um: seen.from_um, to_um: seen.to_um },
         around: around(&seen.around),
     }
@@ -202,7 +204,12 @@ fn high_fold(case: &Case) -> Option<Mark> {
         .map(|at| format!("F{}", at + 1))
         .or_else(|| departures::label(case, high.rule, &high.subject))
         .unwrap_or_default();
-    Some(Mark { label, words: "fold".into(), stretch: Stretch { from_um, to_um }, around: self::around(&around) })
+    Some(Mark {
+        label,
+        words: tell!("cert-place-fold"),
+        stretch: Stretch { from_um, to_um },
+        around: self::around(&around),
+    })
 }
 
 /// Returns this patch's number in a series and how many the series has; `None` for a patch that stands alone.
@@ -235,7 +242,7 @@ fn cover(case: &Case) -> Known<Cover> {
         let why = patch(case);
         return Known::Absent(match why {
             Known::Absent(why) => why,
-            Known::Known(_) => "nobody recorded where the patch came to rest".into(),
+            Known::Known(_) => tell!("cert-place-nobody_recorded_where_the_patch"),
         });
     };
     let (upstream, downstream) = sides(plan, shift);

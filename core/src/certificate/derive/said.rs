@@ -4,12 +4,13 @@ use super::{Case, words};
 use crate::procedure::answer::{Answer, Value};
 use crate::shelf::method::{Field, Shape, TaskKind};
 use crate::units::{Length, Span};
+use crate::words::tell;
 
 /// Returns what was answered: a phrase of its own for most kinds, else each field with its name.
 pub fn said(case: &Case, kind: TaskKind, answer: &Answer) -> String {
     match answer {
-        Answer::DoesNotApply { because } => format!("does not apply, because {}", words::bare(because)),
-        Answer::NotRight { because } => format!("not right, because {}", words::bare(because)),
+        Answer::DoesNotApply { because } => tell!("cert-said-does_not_apply_because", because = words::bare(because)),
+        Answer::NotRight { because } => tell!("cert-said-not_right_because", because = words::bare(because)),
         Answer::Done { .. } => phrase(case, kind, answer).unwrap_or_else(|| fields(case, kind, answer)),
     }
 }
@@ -19,40 +20,45 @@ fn phrase(case: &Case, kind: TaskKind, answer: &Answer) -> Option<String> {
     let more = |before: &str, key: &str| shown(key).map(|text| format!("{before}{text}")).unwrap_or_default();
     Some(match kind {
         TaskKind::Permit => permit(answer),
-        TaskKind::Cleaned => format!("cleaned {}{}", shown("at_ms")?, more(", ", "how")),
-        TaskKind::ViewedAgain => format!("viewed again {}{}", shown("at_ms")?, more(", ", "found")),
+        TaskKind::Cleaned => tell!("cert-said-cleaned", at = shown("at_ms")?, how = more(", ", "how")),
+        TaskKind::ViewedAgain => tell!("cert-said-viewed_again", at = shown("at_ms")?, found = more(", ", "found")),
         TaskKind::MeasuredDiameter => {
             let read = |key| answer.number(key).map(Length::from_um);
-            format!("inside {}{}", words::inside_between(read("least_um")?, read("most_um")?), more(", ", "how"))
+            tell!(
+                "cert-said-inside",
+                range = words::inside_between(read("least_um")?, read("most_um")?),
+                how = more(", ", "how")
+            )
         }
         TaskKind::PackerTest => {
-            format!("packer test {}, held for {}, drop {}", shown("gauge_pa")?, shown("held_ms")?, shown("drop_pa")?)
+            tell!(
+                "cert-said-packer_test_held_for_drop",
+                pressure = shown("gauge_pa")?,
+                time = shown("held_ms")?,
+                drop = shown("drop_pa")?
+            )
         }
-        TaskKind::BareEnds => format!("bare ends {} front, {} rear", shown("front_um")?, shown("rear_um")?),
+        TaskKind::BareEnds => {
+            tell!("cert-said-bare_ends_front_rear", front = shown("front_um")?, rear = shown("rear_um")?)
+        }
         TaskKind::PartsUsed => {
-            format!("parts: {}{}{}", shown("how")?, more(", A ", "mass_a_mg"), more(", B ", "mass_b_mg"))
+            tell!("cert-said-parts", how = shown("how")?, a = more(", A ", "mass_a_mg"), b = more(", B ", "mass_b_mg"))
         }
-        TaskKind::Mixed => format!("mixed {}", shown("mixed_ms")?),
-        TaskKind::Seam => format!("seam at {}", shown("hour")?),
-        TaskKind::AllBack => format!(
-            "pulled by {}; sleeve: {}; membrane: {}; binding: {}",
-            shown("rope")?,
-            shown("sleeve")?,
-            shown("membrane")?,
-            shown("bands")?
+        TaskKind::Mixed => tell!("cert-said-mixed", time = shown("mixed_ms")?),
+        TaskKind::Seam => tell!("cert-said-seam_at", hour = shown("hour")?),
+        TaskKind::AllBack => tell!(
+            "cert-said-pulled_by_sleeve_membrane_binding",
+            by = shown("rope")?,
+            sleeve = shown("sleeve")?,
+            membrane = shown("membrane")?,
+            binding = shown("bands")?
         ),
         TaskKind::Surface => shown("surface")?,
         TaskKind::Infiltration => shown("seen")?,
         TaskKind::Waste => {
-            format!(
-                "{}: {}, to {}{}",
-                shown("what")?,
-                shown("mass_g")?,
-                shown("where_to")?,
-                more(", ticket ", "ticket")
-            )
+            tell!("cert-said-to", what = shown("what")?, mass = shown("mass_g")?, where = shown("where_to")?, ticket = more(&tell!("cert-said-ticket"), "ticket"))
         }
-        TaskKind::FlowRestored => format!("{} taken out", words::many(plugs(answer)?, "plug")),
+        TaskKind::FlowRestored => words::many("cert-count-plugs_out", plugs(answer)?),
         _ => return None,
     })
 }
@@ -62,13 +68,13 @@ fn plugs(answer: &Answer) -> Option<usize> {
 }
 
 fn permit(answer: &Answer) -> String {
-    let number = answer.text("number").unwrap_or("without a number");
+    let number = answer.text("number").map_or_else(|| tell!("cert-identity-without_a_number"), str::to_owned);
     let who = match (answer.text("entry"), answer.text("who")) {
-        (Some("entry"), Some(who)) => format!("below: {who}"),
-        (Some("entry"), None) => "somebody below, nobody says who".into(),
-        _ => "nobody below".into(),
+        (Some("entry"), Some(who)) => tell!("cert-said-below", who),
+        (Some("entry"), None) => tell!("cert-said-somebody_below_nobody_says_who"),
+        _ => tell!("cert-said-nobody_below"),
     };
-    format!("permit {number}, {who}")
+    tell!("cert-said-permit", number, who)
 }
 
 fn shown(case: &Case, kind: TaskKind, answer: &Answer, key: &str) -> Option<String> {
@@ -111,5 +117,5 @@ fn number(steps: i64, per: i64, decimals: u8, unit: &str) -> String {
 
 fn instrument(case: &Case, id: &str) -> String {
     let known = case.plan.and_then(|plan| plan.instruments.iter().find(|instrument| instrument.id == id));
-    known.map_or_else(|| format!("{id} (not in the plan)"), |instrument| instrument.name.clone())
+    known.map_or_else(|| tell!("cert-materials-not_in_the_plan", id), |instrument| instrument.name.clone())
 }

@@ -7,10 +7,11 @@ use crate::procedure::stage::Stage;
 use crate::procedure::times;
 use crate::shelf::method::TaskKind;
 use crate::units::Span;
+use crate::words::tell;
 
 /// Returns the stages of the paper's attempt.
 pub fn stages(case: &Case) -> Known<Stages> {
-    let Some(attempt) = case.attempt else { return Known::Absent("no attempt was begun".into()) };
+    let Some(attempt) = case.attempt else { return Known::Absent(tell!("cert-hold-no_attempt_was_begun")) };
     let rows = Stage::ALL.into_iter().filter(|stage| *stage != Stage::Planned).map(|stage| row(case, attempt, stage));
     Known::Known(Stages { remark: remark(case, attempt), rows: rows.collect(), carried: carried(case, attempt) })
 }
@@ -20,11 +21,11 @@ fn remark(case: &Case, attempt: &Attempt) -> String {
     let count = case.repair.attempts.len();
     let other = match count {
         0 | 1 => String::new(),
-        2 => format!("; the other attempt on page @<{}>", headings::ATTEMPTS),
-        _ => format!("; other attempts on page @<{}>", headings::ATTEMPTS),
+        2 => tell!("cert-stages-the_other_attempt_on_page", page = headings::ATTEMPTS),
+        _ => tell!("cert-stages-other_attempts_on_page", page = headings::ATTEMPTS),
     };
     let date = case.clock.date(day.moment.at_ms);
-    format!("{date}, times {}, attempt {} of {count}{other}", case.clock.offset(), attempt.n)
+    tell!("cert-stages-times_attempt_of", date, count, other, offset = case.clock.offset(), n = attempt.n)
 }
 
 fn row(case: &Case, attempt: &Attempt, stage: Stage) -> Row {
@@ -41,7 +42,7 @@ fn row(case: &Case, attempt: &Attempt, stage: Stage) -> Row {
         name: stage.word().into(),
         begun_at_ms: Known::Known(from_ms),
         lasted_ms: to_ms.map_or_else(
-            || Known::Absent("not ended".into()),
+            || Known::Absent(tell!("cert-attempts-not_ended")),
             |to| Known::Known(words::down_s(Span::from_ms((to - from_ms).max(0)))),
         ),
         note: words::joined(clauses(case, attempt, stage).into_iter().chain(begun_on_paper(&span.begun)), "; "),
@@ -50,16 +51,16 @@ fn row(case: &Case, attempt: &Attempt, stage: Stage) -> Row {
 }
 
 fn begun_on_paper(begun: &Stamp) -> Option<String> {
-    begun.paper.then(|| "begun by the time on paper".to_owned())
+    begun.paper.then(|| tell!("cert-stages-begun_by_the_time_on"))
 }
 
 fn not_begun(case: &Case, attempt: &Attempt, stage: Stage) -> Row {
     let passed = attempt.spans.iter().any(|span| span.stage > stage);
-    let why = if passed { "no tap: a later stage was reported first" } else { "not reached" };
+    let why = if passed { tell!("cert-stages-no_tap_a_later_stage") } else { tell!("cert-stages-not_reached") };
     Row {
         name: stage.word().into(),
-        begun_at_ms: Known::Absent(why.into()),
-        lasted_ms: Known::Absent("not known".into()),
+        begun_at_ms: Known::Absent(why),
+        lasted_ms: Known::Absent(tell!("cert-stages-not_known")),
         note: words::joined(clauses(case, attempt, stage), "; "),
         bars: vec![],
     }
@@ -69,15 +70,15 @@ fn carried_push(case: &Case, push: &TestPush, from: u32) -> Row {
     let begun = push.begun.as_ref().map(|at| case.at(at));
     let ended = push.back.as_ref().map(|(at, _)| case.at(at));
     let bar = begun.zip(ended).map(|(from_ms, to_ms)| {
-        let label = Some(format!("in attempt {from}, still valid"));
+        let label = Some(tell!("cert-stages-in_attempt_still_valid", from));
         Bar { from_ms, to_ms, kind: BarKind::Old, label }
     });
     let lasted = begun.zip(ended).map(|(from, to)| words::down_s(Span::from_ms((to - from).max(0))));
     Row {
         name: Stage::TestPush.word().into(),
-        begun_at_ms: begun.map_or_else(|| Known::Absent("no tap when it began".into()), Known::Known),
-        lasted_ms: lasted.map_or_else(|| Known::Absent("not known".into()), Known::Known),
-        note: format!("In attempt {from}: {}", words::joined(course::pushed(case, push), ", ")),
+        begun_at_ms: begun.map_or_else(|| Known::Absent(tell!("cert-stages-no_tap_when_it_began")), Known::Known),
+        lasted_ms: lasted.map_or_else(|| Known::Absent(tell!("cert-stages-not_known")), Known::Known),
+        note: tell!("cert-stages-in_attempt", from, what = words::joined(course::pushed(case, push), ", ")),
         bars: bar.into_iter().collect(),
     }
 }
@@ -131,7 +132,7 @@ fn waiting(case: &Case, attempt: &Attempt, from_ms: i64, to_ms: i64) -> Option<V
     let bar = |from_ms, to_ms, kind, label: Option<&str>| Bar { from_ms, to_ms, kind, label: label.map(str::to_owned) };
     let parts = [
         bar(from_ms, before, BarKind::Ok, None),
-        bar(before, after, BarKind::Wait, Some("waiting for full cure")),
+        bar(before, after, BarKind::Wait, Some(&tell!("cert-stages-waiting_for_full_cure"))),
         bar(after, to_ms, BarKind::Ok, None),
     ];
     Some(parts.into_iter().filter(|part| part.to_ms > part.from_ms).collect())
@@ -157,26 +158,27 @@ fn carried(case: &Case, attempt: &Attempt) -> Option<String> {
         .filter(|answered| answered.stage != Stage::TestPush)
         .filter_map(|answered| Some((answered.carried_from?, short(answered))))
         .collect();
-    from.extend(attempt.test_push.carried_from.map(|n| (n, "test push".to_owned())));
+    from.extend(attempt.test_push.carried_from.map(|n| (n, tell!("cert-stages-test_push"))));
     from.sort_by_key(|(n, _)| *n);
     let sentences = from.chunk_by(|(a, _), (b, _)| a == b).filter_map(|same| {
         let (n, _) = same.first()?;
         let what = words::joined(same.iter().map(|(_, what)| what.clone()), ", ");
-        Some(format!("Valid from attempt {n}: {what}."))
+        Some(tell!("cert-stages-valid_from_attempt", n, what))
     });
     let text = words::joined(sentences, " ");
     let viewed = tasks::done(case, TaskKind::ViewedAgain).and_then(|viewed| viewed.answer.number("at_ms"));
-    let viewed = viewed.map(|at| format!(" Pipe viewed again {}.", case.clock.minute(at))).unwrap_or_default();
+    let viewed =
+        viewed.map(|at| tell!("cert-stages-pipe_viewed_again", at = case.clock.minute(at))).unwrap_or_default();
     (!text.is_empty()).then(|| format!("{text}{viewed}"))
 }
 
 fn short(answered: &Answered) -> String {
     match answered.kind {
-        TaskKind::Suitability => "suitability".into(),
-        TaskKind::Permit => "permit".into(),
-        TaskKind::Flow => "flow control".into(),
-        TaskKind::MeasuredDiameter => "measured ID".into(),
-        TaskKind::Instruments => "instruments".into(),
+        TaskKind::Suitability => tell!("cert-stages-suitability"),
+        TaskKind::Permit => tell!("cert-stages-permit"),
+        TaskKind::Flow => tell!("cert-stages-flow_control"),
+        TaskKind::MeasuredDiameter => tell!("cert-stages-measured_id"),
+        TaskKind::Instruments => tell!("cert-stages-instruments"),
         _ => format!("“{}”", answered.label),
     }
 }

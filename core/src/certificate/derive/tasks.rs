@@ -5,6 +5,7 @@ use crate::procedure::answer::Answer;
 use crate::procedure::repair::{Answered, Attempt};
 use crate::procedure::stage::Stage;
 use crate::shelf::method::TaskKind;
+use crate::words::tell;
 
 /// Says whether a task is answered again and again in the ordinary course, so that a later answer replaces nothing.
 pub fn repeats(kind: TaskKind) -> bool {
@@ -19,9 +20,11 @@ pub fn done<'a>(case: &Case<'a>, kind: TaskKind) -> Option<&'a Answered> {
 /// Returns why there is no value of a kind of task: nobody answered, it doesn't apply, or it was not right.
 pub fn why_not(case: &Case, kind: TaskKind) -> String {
     match case.attempt.and_then(|attempt| attempt.answer(kind)).map(|answered| &answered.answer) {
-        None | Some(Answer::Done { .. }) => "not recorded".into(),
-        Some(Answer::DoesNotApply { because }) => format!("does not apply, because {}", words::bare(because)),
-        Some(Answer::NotRight { because }) => format!("not right, because {}", words::bare(because)),
+        None | Some(Answer::Done { .. }) => tell!("cert-attempts-not_recorded"),
+        Some(Answer::DoesNotApply { because }) => {
+            tell!("cert-said-does_not_apply_because", because = words::bare(because))
+        }
+        Some(Answer::NotRight { because }) => tell!("cert-said-not_right_because", because = words::bare(because)),
     }
 }
 
@@ -30,28 +33,32 @@ pub fn why_not(case: &Case, kind: TaskKind) -> String {
 /// What was only confirmed is counted, not listed; carried answers are said elsewhere.
 pub fn clauses(case: &Case, attempt: &Attempt, stage: Stage) -> Vec<String> {
     let mut found: Vec<String> = vec![];
-    let mut confirmed = 0;
+    let mut confirmed: usize = 0;
     for answered in in_order(case, attempt, stage) {
-        let paper = if answered.at.paper { " (from paper)" } else { "" };
+        let paper = if answered.at.paper { tell!("cert-tasks-from_paper") } else { String::new() };
         match (&answered.answer, clause(case, answered).map(|clause| format!("{clause}{paper}"))) {
             (Answer::Done { .. }, None) if answered.kind == TaskKind::Confirm => confirmed += 1,
             (Answer::Done { .. }, None) => {}
             (Answer::Done { .. }, Some(clause)) => found.push(clause),
             (Answer::DoesNotApply { because }, _) => {
-                found.push(format!(
-                    "{}: does not apply, because {}",
-                    words::small(&answered.label),
-                    words::bare(because)
+                found.push(tell!(
+                    "cert-tasks-does_not_apply_because",
+                    label = words::small(&answered.label),
+                    because = words::bare(because)
                 ));
             }
             (Answer::NotRight { because }, _) => {
-                found.push(format!("{}: NOT RIGHT, because {}", words::small(&answered.label), words::bare(because)));
+                found.push(tell!(
+                    "cert-tasks-not_right_because",
+                    label = words::small(&answered.label),
+                    because = words::bare(because)
+                ));
             }
         }
     }
     if confirmed > 0 {
-        let method = case.plan.map_or("the method statement", |plan| plan.method.id.as_str());
-        found.push(format!("{} of {method} confirmed", words::many(confirmed, "more task")));
+        let method = case.plan.map_or_else(|| tell!("cert-tasks-the_method_statement"), |plan| plan.method.id.clone());
+        found.push(tell!("cert-tasks-confirmed", count = confirmed, method));
     }
     found
 }
@@ -72,15 +79,15 @@ fn clause(case: &Case, answered: &Answered) -> Option<String> {
     let words = said::said(case, answered.kind, &answered.answer);
     let at = || case.clock.minute(answered.at.moment.at_ms);
     Some(match answered.kind {
-        TaskKind::Air => format!("air read {}: {words}", times(case, answered)),
-        TaskKind::Temperatures => format!("temperatures {}: {words}", times(case, answered)),
+        TaskKind::Air => tell!("cert-tasks-air_read", words, times = times(case, answered)),
+        TaskKind::Temperatures => tell!("cert-tasks-temperatures", words, times = times(case, answered)),
         TaskKind::Suitability | TaskKind::Soaked => words::small(&answered.label),
         TaskKind::Permit | TaskKind::Cleaned | TaskKind::ViewedAgain | TaskKind::MeasuredDiameter => words,
         TaskKind::PackerTest | TaskKind::BareEnds | TaskKind::PartsUsed | TaskKind::Mixed | TaskKind::Seam => words,
         TaskKind::AtTheMark | TaskKind::AllBack | TaskKind::PackerCondition | TaskKind::Battery => words,
-        TaskKind::Edges => format!("full turn at both edges {}", at()),
-        TaskKind::Waste => format!("waste {}", at()),
-        TaskKind::FlowRestored => format!("flow restored {}", at()),
+        TaskKind::Edges => tell!("cert-tasks-full_turn_at_both_edges", at = at()),
+        TaskKind::Waste => tell!("cert-tasks-waste", at = at()),
+        TaskKind::FlowRestored => tell!("cert-identity-flow_restored", at = at()),
         TaskKind::Confirm | TaskKind::Flow | TaskKind::Lots | TaskKind::Instruments => return None,
         TaskKind::Folds | TaskKind::Infiltration | TaskKind::Surface => return None,
         TaskKind::Laterals | TaskKind::Tightness => return None,

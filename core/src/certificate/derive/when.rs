@@ -1,5 +1,6 @@
 //! Local times, and who did it.
 
+use crate::words::tell;
 use chrono::{DateTime, NaiveDate, NaiveDateTime};
 
 use crate::facts::Moment;
@@ -42,7 +43,8 @@ impl Clock {
 
     /// Returns `2026-10-14`, or the date as the reader writes it.
     pub fn date(&self, at_ms: i64) -> String {
-        self.local(at_ms).map_or_else(|| "no such day".into(), |at| at.format(words::date_pattern()).to_string())
+        self.local(at_ms)
+            .map_or_else(|| tell!("cert-when-no_such_day"), |at| at.format(words::date_pattern()).to_string())
     }
 
     /// Returns `+02:00`.
@@ -63,7 +65,7 @@ impl Clock {
     }
 
     fn shown(&self, at_ms: i64, pattern: &str) -> String {
-        let Some(at) = self.local(at_ms) else { return "no such time".into() };
+        let Some(at) = self.local(at_ms) else { return tell!("cert-when-no_such_time") };
         let time = at.format(pattern).to_string();
         if self.day == Some(at.date()) { time } else { format!("{} {time}", at.format(words::date_pattern())) }
     }
@@ -76,14 +78,14 @@ impl Clock {
 
 /// Returns the name of a person, or the id that the list doesn't know.
 pub fn name(people: &[Person], id: Option<&str>) -> String {
-    let Some(id) = id.filter(|id| !id.trim().is_empty()) else { return "nobody picked".into() };
+    let Some(id) = id.filter(|id| !id.trim().is_empty()) else { return tell!("cert-when-nobody_picked") };
     let known = people.iter().find(|person| person.id == id);
-    known.map_or_else(|| format!("{id} (not in the list)"), |person| person.name.clone())
+    known.map_or_else(|| tell!("cert-when-not_in_the_list", id), |person| person.name.clone())
 }
 
 /// Returns `Tomas Ekdal, 09:03`: who tapped, and when it happened.
 pub fn by(people: &[Person], clock: &Clock, stamp: &Stamp) -> String {
-    let paper = if stamp.paper { ", from paper" } else { "" };
+    let paper = if stamp.paper { tell!("cert-when-from_paper") } else { String::new() };
     format!("{}, {}{paper}", name(people, stamp.person.as_deref()), clock.minute(stamp.moment.at_ms))
 }
 

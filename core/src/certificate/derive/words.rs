@@ -3,29 +3,27 @@
 //! What was recorded is printed to its last digit. What has to be cut is cut in nobody's favour: `_up` and `_down` in a
 //! name say which way.
 
-use crate::certificate::content::Around;
+pub use crate::certificate::layout::words::hours;
+use crate::words::tell;
+use crate::words::{Language, reader};
 pub use crate::words::{
     bar, bar_bare, bar_down, bar_fine_up, bar_unit, bar_up, celsius, celsius_range, celsius_short, down_s, exact,
     grams, inside_between, inside_unit, lasting, measured, metres, metres_between, metres_mm, metres_whole,
     metres_whole_up, min_s, minutes, mm, mm_bare, mm_between, mm_down, mm_unit, up_s,
 };
 
-/// Returns `11 to 1 o’clock`, `at 6 o’clock` or `all round`.
-pub fn hours(around: Around) -> String {
-    match around {
-        Around::All => "all round".into(),
-        Around::At(hour) => format!("at {hour} o’clock"),
-        Around::Arc { from_hour, to_hour } => format!("{from_hour} to {to_hour} o’clock"),
-    }
-}
-
-/// Returns `1 departure` or `2 departures`.
-pub fn many(count: usize, word: &str) -> String {
-    if count == 1 { format!("1 {word}") } else { format!("{count} {word}s") }
+/// Returns a message that counts: `1 departure` or `2 departures`.
+pub fn many(id: &str, count: usize) -> String {
+    tell!(id, count)
 }
 
 /// Returns a text with a small first letter, unless it begins with an abbreviation or a formula.
+///
+/// In German it stays as it is: nouns begin with a capital wherever they stand.
 pub fn small(text: &str) -> String {
+    if reader().language == Language::De {
+        return text.to_owned();
+    }
     let mut letters = text.chars();
     let Some(first) = letters.next() else { return String::new() };
     let a_word = letters.next().is_none_or(|second| second.is_lowercase() || second.is_whitespace());

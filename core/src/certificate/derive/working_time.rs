@@ -7,17 +7,18 @@ use crate::procedure::repair::{Attempt, Stamp};
 use crate::procedure::times;
 use crate::shelf::method::TaskKind;
 use crate::units::Span;
+use crate::words::tell;
 
 /// Returns the working time of the paper's attempt.
 pub fn working_time(case: &Case) -> Known<WorkingTime> {
-    let Some((plan, attempt)) = case.work() else { return Known::Absent("no attempt was begun".into()) };
-    let Some(joined) = &attempt.joined else { return Known::Absent("the parts were never joined".into()) };
+    let Some((plan, attempt)) = case.work() else { return Known::Absent(tell!("cert-hold-no_attempt_was_begun")) };
+    let Some(joined) = &attempt.joined else { return Known::Absent(tell!("cert-hold-the_parts_were_never_joined")) };
     let (used, allowed) = (used(attempt), allowed(plan, attempt));
     Known::Known(WorkingTime {
         remark: remark(attempt, plan, used, allowed),
         joined_at_ms: case.at(joined),
-        used_ms: used.map_or_else(|| Known::Absent("target pressure was never reached".into()), Known::Known),
-        allowed_ms: allowed.map_or_else(|| Known::Absent("no row of the sheet holds".into()), Known::Known),
+        used_ms: used.map_or_else(|| Known::Absent(tell!("cert-hold-target_pressure_was_never_reached")), Known::Known),
+        allowed_ms: allowed.map_or_else(|| Known::Absent(tell!("cert-working_time-no_row_of_the_sheet")), Known::Known),
         events: events(case, attempt, joined),
     })
 }
@@ -51,59 +52,63 @@ pub fn governing(plan: &Plan, attempt: &Attempt) -> Option<Budget> {
 pub fn governed_by(plan: &Plan, attempt: &Attempt) -> String {
     match governing(plan, attempt) {
         Some(budget) => format!("{} ({})", words::celsius(budget.warmest_mc), whose(budget.warmest)),
-        None => "outside the sheet: its shortest time".into(),
+        None => tell!("cert-working_time-outside_the_sheet_its_shortest"),
     }
 }
 
-fn whose(warmest: Warmest) -> &'static str {
+fn whose(warmest: Warmest) -> String {
     match warmest {
-        Warmest::Resin => "resin",
-        Warmest::Air => "air",
-        Warmest::Pipe => "pipe",
+        Warmest::Resin => tell!("place-resin"),
+        Warmest::Air => tell!("place-air"),
+        Warmest::Pipe => tell!("place-pipe"),
     }
 }
 
 fn remark(attempt: &Attempt, plan: &Plan, used: Option<Span>, allowed: Option<Span>) -> String {
-    let used = used.map_or_else(
-        || "target pressure was never reached;".into(),
-        |used| format!("used {} of", words::lasting(used)),
-    );
     let allowed = allowed.map(words::lasting).unwrap_or_default();
     let by = match governing(plan, attempt) {
-        Some(budget) => format!("at {} ({}, the warmest)", words::celsius(budget.warmest_mc), whose(budget.warmest)),
-        None => "outside the sheet: its shortest time stands in".into(),
+        Some(budget) => tell!(
+            "cert-working_time-at_the_warmest",
+            temperature = words::celsius(budget.warmest_mc),
+            whose = whose(budget.warmest)
+        ),
+        None => tell!("cert-working_time-outside_the_sheet_its_shortest_2"),
     };
     let margin = margin(plan, attempt).map(|left| {
         if left.as_ms() < 0 {
-            format!("; LATE by {}", words::lasting(Span::from_ms(-left.as_ms())))
+            tell!("cert-working_time-late_by", time = words::lasting(Span::from_ms(-left.as_ms())))
         } else {
-            format!("; margin {}", words::lasting(left))
+            tell!("cert-working_time-margin", time = words::lasting(left))
         }
     });
-    format!("{used} {allowed} allowed {by}{}", margin.unwrap_or_default())
+    let margin = margin.unwrap_or_default();
+    match used.map(words::lasting) {
+        Some(used) => tell!("cert-working_time-used", used, allowed, by, margin),
+        None => tell!("cert-working_time-never_reached", allowed, by, margin),
+    }
 }
 
 /// Returns what happened from joining to target pressure. What was filled in later has no place on the line.
 fn events(case: &Case, attempt: &Attempt, joined: &Stamp) -> Vec<Moment> {
-    let task = |kind, words: &'static str| {
+    let task = |kind, words: String| {
         let answered = attempt.answer(kind).filter(|answered| answered.answer.done() && !answered.late);
         answered.map(|answered| (words, &answered.at))
     };
     let target = attempt.target.as_ref().map(|target| &target.at);
     let taps = [
-        Some(("parts joined", joined)),
-        task(TaskKind::Mixed, "mixed"),
-        task(TaskKind::Soaked, "soaked"),
-        attempt.insertion.as_ref().map(|at| ("insertion begun", at)),
-        attempt.at_mark.as_ref().map(|mark| ("at the mark", &mark.at)),
-        attempt.air_joined.as_ref().map(|at| ("air joined", at)),
-        target.map(|at| ("target pressure", at)),
+        Some((tell!("cert-notes-parts_joined"), joined)),
+        task(TaskKind::Mixed, tell!("cert-working_time-mixed")),
+        task(TaskKind::Soaked, tell!("cert-working_time-soaked")),
+        attempt.insertion.as_ref().map(|at| (tell!("cert-notes-insertion_begun"), at)),
+        attempt.at_mark.as_ref().map(|mark| (tell!("cert-working_time-at_the_mark"), &mark.at)),
+        attempt.air_joined.as_ref().map(|at| (tell!("cert-working_time-air_joined"), at)),
+        target.map(|at| (tell!("cert-sheets-target_pressure"), at)),
     ];
     let (from, to) = (case.at(joined), target.map_or(i64::MAX, |at| case.at(at)));
     let mut found: Vec<Moment> = taps
         .into_iter()
         .flatten()
-        .map(|(words, at)| Moment { words: words.into(), at_ms: case.at(at) })
+        .map(|(words, at)| Moment { words, at_ms: case.at(at) })
         .filter(|event| (from..=to).contains(&event.at_ms))
         .collect();
     found.sort_by_key(|event| event.at_ms);

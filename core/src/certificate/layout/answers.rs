@@ -8,6 +8,7 @@ use super::sheet::Sheet;
 use super::wording;
 use crate::certificate::content::{Answer, Kind, Note};
 use crate::certificate::display::{Pen, Role};
+use crate::words::tell;
 
 /// Where the answers begin.
 fn left() -> f64 {
@@ -38,7 +39,7 @@ fn result(sheet: &mut Sheet, cut: &mut Cut) {
     sheet.y += 10.0;
     let y = sheet.y;
     sheet.element(Role::Li, |sheet| {
-        sheet.element(Role::Lbl, |sheet| sheet.text(grid::LEFT, y, "Result", BODY));
+        sheet.element(Role::Lbl, |sheet| sheet.text(grid::LEFT, y, &tell!("cert-answers-result"), BODY));
         let reversed = wording::reversed(content.kind);
         if reversed {
             sheet.fill_area(Area::new(left(), y - 7.0, grid::RIGHT, y + 2.2), 0.0);
@@ -60,7 +61,7 @@ fn tail(sheet: &mut Sheet, (x, y): (f64, f64), reversed: bool, cut: &mut Cut) {
     let tail = &sheet.content.result.tail;
     let room = (grid::RIGHT - x - if reversed { 3.0 } else { 0.0 }).max(10.0);
     let style = [TAIL, HEADING].into_iter().find(|style| sheet.measure(tail, *style) <= room).unwrap_or(BODY.bold());
-    let lines = fitted(sheet, "Result", tail, (room, style, 1), cut);
+    let lines = fitted(sheet, &tell!("cert-answers-result"), tail, (room, style, 1), cut);
     sheet.lines_at(x, y, &lines, style.white_if(reversed));
 }
 
@@ -69,12 +70,12 @@ fn sign(sheet: &mut Sheet, x: f64, y: f64, r: f64) {
     let kind = sheet.content.kind;
     let square = Area::new(x - r * 0.8, y - r * 0.8, x + r * 0.8, y + r * 0.8);
     let alt = match kind {
-        Kind::Accepted => "A tick in a black disc: accepted",
-        Kind::Rejected => "A cross in a white square: rejected",
-        Kind::Rehearsal => "An R in a lozenge: rehearsal",
-        Kind::Unrepaired => "A bar in a white square: closed unrepaired",
+        Kind::Accepted => tell!("cert-answers-a_tick_in_a_black"),
+        Kind::Rejected => tell!("cert-answers-a_cross_in_a_white"),
+        Kind::Rehearsal => tell!("cert-answers-an_r_in_a_lozenge"),
+        Kind::Unrepaired => tell!("cert-answers-a_bar_in_a_white"),
     };
-    sheet.figure(alt, |sheet| match kind {
+    sheet.figure(&alt, |sheet| match kind {
         Kind::Accepted => {
             sheet.fill(polygon((x, y), (r, r), 48), 0.0);
             let tick = vec![(x - 0.5 * r, y + 0.02 * r), (x - 0.12 * r, y + 0.4 * r), (x + 0.52 * r, y - 0.38 * r)];

@@ -21,7 +21,7 @@ pub fn set(sheet: &mut Sheet) {
     let content = sheet.content;
     let title = wording::cautions(content.kind);
     let rows = content.cautions.len().clamp(2, 8) as f64;
-    Heading { key: headings::CAUTIONS, title, remark: "", keep: rows * ROW + 2.0 }.set(sheet);
+    Heading { key: headings::CAUTIONS, title: &title, remark: "", keep: rows * ROW + 2.0 }.set(sheet);
     flow::sentences(sheet, content.cautions.iter().map(|pair| (pair.label.as_str(), pair.value.as_str())));
 }
 
@@ -29,7 +29,7 @@ pub fn set(sheet: &mut Sheet) {
 pub fn end(sheet: &mut Sheet) {
     let last = sheet.content.cautions.last().and_then(|pair| lines(sheet, &pair.value).pop());
     let used = last.map_or(grid::WIDTH, |line| INDENT + sheet.measure(&line, SMALL));
-    if used + sheet.measure(wording::end(sheet.content.kind), TINY) + 4.0 > grid::WIDTH {
+    if used + sheet.measure(&wording::end(sheet.content.kind), TINY) + 4.0 > grid::WIDTH {
         sheet.need(grid::LINE);
         sheet.y += grid::LINE;
     }
@@ -44,7 +44,7 @@ pub fn end_alone(sheet: &mut Sheet) {
 
 fn end_here(sheet: &mut Sheet) {
     let (y, end) = (sheet.y, wording::end(sheet.content.kind));
-    sheet.element(Role::P, |sheet| sheet.text(grid::RIGHT, y, end, TINY.right()));
+    sheet.element(Role::P, |sheet| sheet.text(grid::RIGHT, y, &end, TINY.right()));
 }
 
 fn lines(sheet: &Sheet, text: &str) -> Vec<String> {

@@ -10,6 +10,7 @@ use super::text;
 use super::wording;
 use crate::certificate::content::{Departure, Note, headings};
 use crate::certificate::display::Role;
+use crate::words::tell;
 
 const INDENT: f64 = 23.0;
 const STEP: f64 = 3.6;
@@ -34,7 +35,7 @@ pub fn set(sheet: &mut Sheet, bottom: f64, cut: &mut Cut) {
     sheet.y += 3.6;
     let y = sheet.y;
     let heading = wording::off_the_rules(sheet.content.kind);
-    sheet.element(Role::H2, |sheet| sheet.text(grid::LEFT, y, heading, HEADING));
+    sheet.element(Role::H2, |sheet| sheet.text(grid::LEFT, y, &heading, HEADING));
     sheet.y += 1.0;
     let chosen = choose(sheet, bottom - sheet.y);
     cut.notes |= chosen.without_notes;
@@ -90,7 +91,7 @@ impl<'s, 'a> Rows<'s, 'a> {
             departures: content.departures.iter().map(whole).collect(),
             rules: content.departures.iter().map(|one| Row::of(sheet, &one.label, &one.rule)).collect(),
             notes: notes(&content.notes),
-            more_notes: Row::of(sheet, "", &format!("More notes, each in full: page @<{}>.", headings::NOTES)),
+            more_notes: Row::of(sheet, "", &tell!("cert-departures-more_notes_each_in_full", page = headings::NOTES)),
         }
     }
 
@@ -129,22 +130,28 @@ impl<'s, 'a> Rows<'s, 'a> {
     fn more_departures(&self, kept: usize) -> Option<Row> {
         let all = &self.sheet.content.departures;
         let left = &all[kept..];
-        let page = format!("page @<{}>", headings::DEPARTURES);
+        let page = tell!("cert-departures-page", page = headings::DEPARTURES);
         let names = left.iter().map(|one| one.short.as_str()).collect::<Vec<_>>().join("; ");
         let (label, text) = match (left.len(), kept) {
             (0, 0) => return None,
-            (0, _) => (String::new(), format!("Each with reason, name and time: {page}.")),
-            (count, 0) => (counted(count), format!("{names}. Each in full: {page}.")),
-            (count, _) => (format!("and {count} more"), format!("{names}. Each in full: {page}.")),
+            (0, _) => (String::new(), tell!("cert-departures-each_with_reason_name_and", page)),
+            (count, 0) => (counted(count), tell!("cert-departures-each_in_full", names, page)),
+            (count, _) => {
+                (tell!("cert-departures-and_more", count), tell!("cert-departures-each_in_full", names, page))
+            }
         };
         let (lines, cut) =
             text::wrap_at_most(self.sheet.fonts, &self.sheet.resolve(&text), grid::WIDTH - INDENT, SMALL, 2);
         // Many names would push out what they stand for.
-        Some(if cut { Row::of(self.sheet, &label, &format!("Each in full: {page}.")) } else { Row { label, lines } })
+        Some(if cut {
+            Row::of(self.sheet, &label, &tell!("cert-departures-each_in_full_2", page))
+        } else {
+            Row { label, lines }
+        })
     }
 }
 
 /// Returns `1 departure`, `2 departures`.
 fn counted(count: usize) -> String {
-    format!("{count} departure{}", if count == 1 { "" } else { "s" })
+    tell!("cert-count-departures", count)
 }

@@ -6,37 +6,49 @@ use super::sheet::Sheet;
 use super::tables::{Column, Row, Table, left, right};
 use crate::certificate::content::{Attempt, Correction, Departure, Material, Note, SheetValue};
 use crate::certificate::content::{Check, Finding, headings};
+use crate::words::tell;
 
 const MATERIALS: [Column; 6] = [
-    left("Item", 30.0),
-    left("Kind, number", 40.0),
-    left("Lot", 20.0),
-    left("Expiry, check", 34.0),
-    left("Amount, range", 24.0),
-    left("Note", 28.0),
+    left("cert-evidence-item", 30.0),
+    left("cert-evidence-kind_number", 40.0),
+    left("cert-evidence-lot", 20.0),
+    left("cert-evidence-expiry_check", 34.0),
+    left("cert-evidence-amount_range", 24.0),
+    left("cert-evidence-note", 28.0),
 ];
-const SHEETS: [Column; 3] = [left("Value", 30.0), left("As entered", 60.0), left("Source", 86.0)];
+const SHEETS: [Column; 3] =
+    [left("cert-evidence-value", 30.0), left("cert-evidence-as_entered", 60.0), left("cert-evidence-source", 86.0)];
 const CHECKS: [Column; 6] = [
-    left("Check", 30.0),
-    left("Formula and source", 58.0),
-    left("Inputs", 26.0),
-    right("Result", 19.0),
-    right("Limit", 21.0),
-    right("Margin", 22.0),
+    left("cert-evidence-check", 30.0),
+    left("cert-evidence-formula_and_source", 58.0),
+    left("cert-evidence-inputs", 26.0),
+    right("cert-answers-result", 19.0),
+    right("cert-evidence-limit", 21.0),
+    right("cert-sheets-margin", 22.0),
 ];
-const FINDINGS: [Column; 3] = [left("What", 30.0), left("Found", 120.0), left("Evidence", 26.0)];
-const DEPARTURES: [Column; 3] = [left("No.", 10.0), left("Rule and value", 80.0), left("Reason, who, when", 86.0)];
-const NOTES: [Column; 2] = [left("Note", 30.0), left("What happened", 146.0)];
+const FINDINGS: [Column; 3] =
+    [left("cert-evidence-what", 30.0), left("cert-evidence-found", 120.0), left("cert-evidence-evidence", 26.0)];
+const DEPARTURES: [Column; 3] = [
+    left("cert-evidence-no", 10.0),
+    left("cert-evidence-rule_and_value", 80.0),
+    left("cert-evidence-reason_who_when", 86.0),
+];
+const NOTES: [Column; 2] = [left("cert-evidence-note", 30.0), left("cert-evidence-what_happened", 146.0)];
 const ATTEMPTS: [Column; 6] = [
-    left("No.", 8.0),
-    left("From, to", 20.0),
-    left("What happened, what became of the material", 66.0),
-    left("Where was the patch?", 29.0),
-    left("Anything in the pipe?", 31.0),
-    left("Outcome, by, when", 22.0),
+    left("cert-evidence-no", 8.0),
+    left("cert-evidence-from_to", 20.0),
+    left("cert-evidence-what_happened_what_became_of", 66.0),
+    left("cert-evidence-where_was_the_patch", 29.0),
+    left("cert-evidence-anything_in_the_pipe", 31.0),
+    left("cert-evidence-outcome_by_when", 22.0),
 ];
-const CORRECTIONS: [Column; 5] =
-    [left("Value", 30.0), left("Old", 30.0), left("New", 30.0), left("Reason", 60.0), left("By, when", 26.0)];
+const CORRECTIONS: [Column; 5] = [
+    left("cert-evidence-value", 30.0),
+    left("cert-evidence-old", 30.0),
+    left("cert-evidence-new", 30.0),
+    left("cert-evidence-reason", 60.0),
+    left("cert-evidence-by_when", 26.0),
+];
 
 /// Sets the tables below the cursor, and in full what page 1 could not hold.
 pub fn set(sheet: &mut Sheet, cut: &Cut) {
@@ -45,20 +57,21 @@ pub fn set(sheet: &mut Sheet, cut: &Cut) {
     let remark = &content.sheets.remark;
     table(sheet, headings::SHEETS, remark, &SHEETS, content.sheets.rows.iter().map(sheet_value).collect());
     let checks = content.checks.iter().enumerate().map(|(index, one)| check(index + 1, one)).collect();
-    table(sheet, headings::CHECKS, "result against limit; margin is what was left", &CHECKS, checks);
+    table(sheet, headings::CHECKS, &tell!("cert-evidence-result_against_limit_margin_is"), &CHECKS, checks);
     if let Some(danger) = &content.danger {
         sheet.y += 1.4;
-        flow::sentences(sheet, [("Danger zone", danger.as_str())].into_iter());
+        let label = tell!("cert-evidence-danger_zone");
+        flow::sentences(sheet, [(label.as_str(), danger.as_str())].into_iter());
     }
     table(sheet, headings::FINDINGS, "", &FINDINGS, content.findings.iter().map(finding).collect());
     if cut.departures {
         table(sheet, headings::DEPARTURES, "", &DEPARTURES, content.departures.iter().map(departure).collect());
     }
     table(sheet, headings::NOTES, "", &NOTES, notes(sheet, cut));
-    let asked = "the two questions were asked when the working time ran out, and answered by the persons named";
-    table(sheet, headings::ATTEMPTS, asked, &ATTEMPTS, content.attempts.iter().map(attempt).collect());
-    let kept = "nothing is overwritten: the old value stays";
-    table(sheet, headings::CORRECTIONS, kept, &CORRECTIONS, content.corrections.iter().map(correction).collect());
+    let asked = tell!("cert-evidence-the_two_questions_were_asked");
+    table(sheet, headings::ATTEMPTS, &asked, &ATTEMPTS, content.attempts.iter().map(attempt).collect());
+    let kept = tell!("cert-evidence-nothing_is_overwritten_the_old");
+    table(sheet, headings::CORRECTIONS, &kept, &CORRECTIONS, content.corrections.iter().map(correction).collect());
 }
 
 fn table(sheet: &mut Sheet, key: &'static str, remark: &str, columns: &[Column], rows: Vec<Row>) {

@@ -4,6 +4,7 @@ use super::grid::{self, HEADING, INDENT, LINE, ROW, SMALL, Style, rule};
 use super::sheet::Sheet;
 use crate::certificate::content::Kind;
 use crate::certificate::display::Role;
+use crate::words::tell;
 
 /// A heading with its remark.
 pub struct Heading<'a> {
@@ -31,7 +32,9 @@ impl Heading<'_> {
         sheet.element(Role::H2, |sheet| used = sheet.text(grid::LEFT, sheet.y, self.title, HEADING));
         if sheet.is(Kind::Rehearsal) {
             let y = sheet.y;
-            let word = sheet.decorate(|sheet| sheet.text(grid::LEFT + used + 4.0, y, "REHEARSAL", SMALL.bold()));
+            let word = sheet.decorate(|sheet| {
+                sheet.text(grid::LEFT + used + 4.0, y, &tell!("cert-answers-rehearsal"), SMALL.bold())
+            });
             used += 4.0 + word;
         }
         remark(sheet, self.remark, grid::WIDTH - used - 6.0);

@@ -8,6 +8,7 @@ use super::text;
 use super::words;
 use crate::certificate::content::{Kind, Seal};
 use crate::certificate::display::Role;
+use crate::words::tell;
 use qrcodegen::{QrCode, QrCodeEcc};
 
 const STEP: f64 = 3.12;
@@ -38,8 +39,8 @@ pub fn set(sheet: &mut Sheet) {
         }
     });
     if let Some(code) = code {
-        let alt = "QR code with what the page says: number, repair, result, date, entries and head of the record";
-        sheet.figure(alt, |sheet| draw(sheet, &code, (grid::RIGHT - CODE, top + 1.4)));
+        let alt = tell!("cert-head-qr_code_with_what_the");
+        sheet.figure(&alt, |sheet| draw(sheet, &code, (grid::RIGHT - CODE, top + 1.4)));
     }
 }
 
@@ -48,57 +49,52 @@ fn indent(sheet: &Sheet) -> f64 {
 }
 
 /// Labels and their lines.
-fn rows(sheet: &Sheet, coded: bool) -> Vec<(&'static str, Vec<String>)> {
+fn rows(sheet: &Sheet, coded: bool) -> Vec<(String, Vec<String>)> {
     let width = grid::WIDTH - indent(sheet) - if coded { CODE + 6.0 } else { 0.0 };
     let lines = |text: &str| text::wrap_at_most(sheet.fonts, text, width, TINY, MOST_LINES).0;
     words(sheet, coded).into_iter().map(|(label, text)| (label, lines(&text))).collect()
 }
 
-fn words(sheet: &Sheet, coded: bool) -> [(&'static str, String); 3] {
+fn words(sheet: &Sheet, coded: bool) -> [(String, String); 3] {
     let head = &sheet.content.head;
     let digits = words::grouped(&head.sha256.chars().take(64).collect::<String>());
     let entries = head.entries;
+    let count = tell!("cert-head-entries", entries);
     let sealed = sealed(sheet);
     match (sheet.content.kind, sealed) {
         (Kind::Rehearsal, sealed) => [
             (
-                "Head of the practice",
-                format!("{digits}\n{entries} entries, each marked as a rehearsal. No code to scan: this record is not to be looked up."),
+                tell!("cert-head-head_of_the_practice"),
+                tell!("cert-head-entries_each_marked_as_a", digits, entries = count),
             ),
             (
-                "What it shows",
+                tell!("cert-head-what_it_shows"),
                 match sealed {
-                    Some((when, _)) => format!("that nothing changed since these rehearsal keys signed it, {when}. The keys were made for this practice and thrown away; “mendline verify” says: a sound rehearsal, not a record."),
-                    None => "nothing: no key signed it, and a drawn line proves nothing.".to_string(),
+                    Some((when, _)) => tell!("cert-head-that_nothing_changed_since_these", when),
+                    None => tell!("cert-head-nothing_no_key_signed_it"),
                 },
             ),
-            (
-                "What it is not",
-                "a record of a repair. It may be kept for training. Anyone who shows it as proof of a repair is wrong.".to_string(),
-            ),
+            (tell!("cert-head-what_it_is_not"), tell!("cert-head-a_record_of_a_repair")),
         ],
         (_, Some((when, key))) => [
-            ("Head of the record", head_words(&digits, entries, coded)),
-            ("The seal proves", format!("no change to this file since it was sealed, {when}, with key {key} …")),
-            (
-                "It does not prove",
-                "who held the phone, or that a hand reading is true. A drawn line alone proves nothing. Whose key it is, the owner learns from the contractor, not from this page.".to_string(),
-            ),
+            (tell!("cert-head-head_of_the_record"), head_words(&digits, entries, coded)),
+            (tell!("cert-head-the_seal_proves"), tell!("cert-head-no_change_to_this_file", when, key)),
+            (tell!("cert-head-it_does_not_prove"), tell!("cert-head-who_held_the_phone_or")),
         ],
         (_, None) => [
-            ("Head of the record", head_words(&digits, entries, coded)),
-            ("Not sealed by a key", "A drawn line proves nothing, and this file can be changed without a trace.".to_string()),
-            (
-                "What can be checked",
-                "the head above against the record: it names every entry, but not this page.".to_string(),
-            ),
+            (tell!("cert-head-head_of_the_record"), head_words(&digits, entries, coded)),
+            (tell!("cert-head-not_sealed_by_a_key"), tell!("cert-head-a_drawn_line_proves_nothing")),
+            (tell!("cert-head-what_can_be_checked"), tell!("cert-head-the_head_above_against_the")),
         ],
     }
 }
 
 fn head_words(digits: &str, entries: u32, coded: bool) -> String {
-    let code = if coded { " The code holds the same head." } else { "" };
-    format!("{digits}\n{entries} entries, SHA-256, each entry holds the one before.{code}")
+    let entries = tell!("cert-head-entries", entries);
+    match coded {
+        true => tell!("cert-head-chain_and_code", digits, entries),
+        false => tell!("cert-head-chain", digits, entries),
+    }
 }
 
 /// When it is sealed, and the first digits of the key.

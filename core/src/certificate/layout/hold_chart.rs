@@ -12,6 +12,7 @@ use super::stages::absent;
 use super::words;
 use crate::certificate::content::{Hold, Interval, Known, headings};
 use crate::certificate::display::Pen;
+use crate::words::tell;
 use axes::Time;
 
 /// Where the axes begin and end.
@@ -26,13 +27,14 @@ pub fn set(sheet: &mut Sheet) {
     let content = sheet.content;
     match &content.hold {
         Known::Known(hold) if !hold.readings.is_empty() => charts(sheet, hold),
-        Known::Known(_) => absent(sheet, headings::HOLD, "no reading was taken"),
+        Known::Known(_) => absent(sheet, headings::HOLD, &tell!("cert-chart-no_reading_was_taken")),
         Known::Absent(why) => absent(sheet, headings::HOLD, why),
     }
 }
 
 fn charts(sheet: &mut Sheet, hold: &Hold) {
-    Heading { key: headings::HOLD, title: headings::HOLD, remark: &hold.remark, keep: 84.0 }.set(sheet);
+    Heading { key: headings::HOLD, title: &headings::title(headings::HOLD), remark: &hold.remark, keep: 84.0 }
+        .set(sheet);
     let time = Time::of(sheet, hold);
     sheet.y += 6.4;
     let top = sheet.y;
@@ -41,7 +43,7 @@ fn charts(sheet: &mut Sheet, hold: &Hold) {
         counted(sheet, hold, &time, top + PRESSURE + 1.6);
     });
     let below = top + PRESSURE + 10.2;
-    let temperature = format!("Temperature of pipe wall and patch end in {} against time of day", words::degree());
+    let temperature = tell!("cert-chart-temperature_of_pipe_wall_and", degree = words::degree());
     sheet.figure(&temperature, |sheet| {
         temperature::set(sheet, hold, &time, below);
         time.ticks(sheet, [top + PRESSURE, below + TEMPERATURE]);
@@ -51,19 +53,20 @@ fn charts(sheet: &mut Sheet, hold: &Hold) {
 
 fn pressure_alt(hold: &Hold) -> String {
     let (window, unit) = (&hold.window, words::bar_unit());
-    format!(
-        "Pressure in {unit} against time of day: {} readings; window {} to {} {unit}; {} counted",
-        hold.readings.len(),
-        words::bar(window.lower_pa),
-        words::bar(window.upper_pa),
-        words::minutes(hold.counted_ms)
+    tell!(
+        "cert-chart-pressure_in_against_time_of",
+        unit,
+        count = hold.readings.len(),
+        lower = words::bar(window.lower_pa),
+        upper = words::bar(window.upper_pa),
+        time = words::minutes(hold.counted_ms)
     )
 }
 
 /// Draws the strip that sums the counted minutes.
 fn counted(sheet: &mut Sheet, hold: &Hold, time: &Time, top: f64) {
     let base = top + 2.25;
-    sheet.text(AXIS_LEFT - 1.8, base, "counted", TINY.bold().right());
+    sheet.text(AXIS_LEFT - 1.8, base, &tell!("cert-chart-counted"), TINY.bold().right());
     for run in &hold.runs {
         let area = Area::new(time.x(sheet, run.from_ms), top, time.x(sheet, run.to_ms), top + 2.8);
         let count = run.kind == Interval::Counted;

@@ -88,8 +88,8 @@ fn title(sheet: &mut Sheet) {
     sheet.y += 5.0;
     let y = sheet.y;
     sheet.element(Role::H1, |sheet| {
-        sheet.text(grid::LEFT, y, wording::title(content.kind), TITLE);
-        let room = grid::WIDTH - sheet.measure(wording::title(content.kind), TITLE) - 6.0;
+        sheet.text(grid::LEFT, y, &wording::title(content.kind), TITLE);
+        let room = grid::WIDTH - sheet.measure(&wording::title(content.kind), TITLE) - 6.0;
         sheet.cell((grid::RIGHT, y), room, &content.number, TITLE.right());
     });
     sheet.rule(y + 2.2, rule::TITLE);

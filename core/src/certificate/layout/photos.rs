@@ -9,6 +9,7 @@ use super::words;
 use crate::certificate::content::{Kind, Known, Photo, headings};
 use crate::certificate::display::{Pen, Picture, Role};
 use crate::certificate::jpeg;
+use crate::words::tell;
 use sha2::{Digest, Sha256};
 
 const COLUMNS: usize = 3;
@@ -36,13 +37,14 @@ fn examine_one(photo: &Photo) -> Shown {
         Known::Absent(why) => return Err(why.clone()),
     };
     if copy.jpeg.is_empty() {
-        return Err("the copy is not at hand".to_string());
+        return Err(tell!("cert-photos-the_copy_is_not_at"));
     }
     let hash: String = Sha256::digest(&copy.jpeg).iter().map(|byte| format!("{byte:02x}")).collect();
     if hash != copy.sha256 {
-        return Err("the copy is not the one that was recorded: its hash differs".to_string());
+        return Err(tell!("cert-photos-the_copy_is_not_the"));
     }
-    let header = jpeg::header(&copy.jpeg).map_err(|fault| format!("the copy can’t be shown: {fault}"))?;
+    let header = jpeg::header(&copy.jpeg)
+        .map_err(|fault| tell!("cert-photos-the_copy_cant_be_shown", fault = fault.to_string()))?;
     Ok((f64::from(header.width), f64::from(header.height), copy.orientation.clamp(1, 8)))
 }
 
@@ -58,10 +60,11 @@ pub fn set(sheet: &mut Sheet) {
     if content.photos.is_empty() {
         return;
     }
-    let remark = "reduced copies; the originals stay with the contractor, named by their SHA-256; shortened here, in full in the record";
+    let remark = tell!("cert-photos-reduced_copies_the_originals_stay");
     let rows: Vec<&[Photo]> = content.photos.chunks(COLUMNS).collect();
     let first = rows.first().map_or(0.0, |row| height(&captions(sheet, row, 0)));
-    Heading { key: headings::PHOTOS, title: headings::PHOTOS, remark, keep: first + 2.0 }.set(sheet);
+    Heading { key: headings::PHOTOS, title: &headings::title(headings::PHOTOS), remark: &remark, keep: first + 2.0 }
+        .set(sheet);
     sheet.y += 2.0;
     let last = rows.len() - 1;
     for (index, row) in rows.into_iter().enumerate() {
@@ -93,17 +96,17 @@ fn caption(sheet: &Sheet, number: usize, photo: &Photo) -> Caption {
     let other_day = clock.date(photo.at_ms) != clock.date(sheet.content.at_ms);
     let day = if other_day { format!("{} ", clock.date(photo.at_ms)) } else { String::new() };
     let bundle = match &photo.bundle {
-        Some(bundle) => format!(", in bundle {bundle}"),
+        Some(bundle) => tell!("cert-photos-in_bundle", bundle),
         None => String::new(),
     };
     let copy = match &photo.copy {
-        Known::Known(copy) => format!("this copy {}", words::short_hash(&copy.sha256)),
-        Known::Absent(_) => "no copy".to_string(),
+        Known::Known(copy) => tell!("cert-photos-this_copy", hash = words::short_hash(&copy.sha256)),
+        Known::Absent(_) => tell!("cert-photos-no_copy"),
     };
     let facts = [
         (format!("{day}{} {}, {}", clock.second(photo.at_ms), clock.offset(), photo.stage), 1),
         (photo.position.clone(), 2),
-        (format!("original {}{bundle}", words::short_hash(&photo.original_sha256)), 2),
+        (tell!("cert-photos-original", bundle, hash = words::short_hash(&photo.original_sha256)), 2),
         (copy, 1),
     ];
     let lines = |text: &str, style, most| text::wrap_at_most(sheet.fonts, &sheet.resolve(text), WIDTH, style, most).0;
@@ -121,8 +124,8 @@ fn height(captions: &[Caption]) -> f64 {
 
 fn one(sheet: &mut Sheet, index: usize, caption: &Caption, x: f64) {
     let top = sheet.y;
-    let alt = format!("Photo {}", caption.title.join(" "));
-    let shown = sheet.shown.get(index).cloned().unwrap_or_else(|| Err("it was not examined".to_string()));
+    let alt = tell!("cert-photos-photo", title = caption.title.join(" "));
+    let shown = sheet.shown.get(index).cloned().unwrap_or_else(|| Err(tell!("cert-photos-it_was_not_examined")));
     sheet.figure(&alt, |sheet| match shown {
         Ok((width, height, orientation)) => {
             let turned = orientation >= 5;
@@ -136,7 +139,7 @@ fn one(sheet: &mut Sheet, index: usize, caption: &Caption, x: f64) {
     if sheet.is(Kind::Rehearsal) {
         sheet.decorate(|sheet| {
             sheet.fill_area(Area::new(x + 1.5, top + 1.5, x + 24.5, top + 6.5), 1.0);
-            sheet.text(x + 13.0, top + 5.0, "REHEARSAL", SMALL.bold().centre());
+            sheet.text(x + 13.0, top + 5.0, &tell!("cert-answers-rehearsal"), SMALL.bold().centre());
         });
     }
     sheet.element(Role::P, |sheet| {
@@ -151,6 +154,6 @@ fn one(sheet: &mut Sheet, index: usize, caption: &Caption, x: f64) {
 /// Draws a frame that says why there is no picture.
 fn missing(sheet: &mut Sheet, x: f64, top: f64, why: &str) {
     sheet.stroke_area(Area::new(x, top, x + WIDTH, top + HEIGHT), Pen::black(0.25).dashed(1.2, 0.8));
-    let (lines, _) = text::wrap_at_most(sheet.fonts, &format!("No picture: {why}."), WIDTH - 6.0, SMALL, 8);
+    let (lines, _) = text::wrap_at_most(sheet.fonts, &tell!("cert-photos-no_picture", why), WIDTH - 6.0, SMALL, 8);
     sheet.lines_at(x + 3.0, top + 8.0, &lines, SMALL);
 }

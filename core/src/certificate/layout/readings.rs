@@ -7,6 +7,7 @@ use super::words;
 use crate::certificate::content::{Interval, Known, Reading, Side, Source, headings};
 use crate::certificate::display::{Pen, Role};
 use crate::units::Temperature;
+use crate::words::tell;
 
 const COLUMNS: usize = 3;
 /// From column to column.
@@ -28,8 +29,8 @@ pub fn set(sheet: &mut Sheet) {
     }
     let rows = readings.len().div_ceil(COLUMNS).max(3);
     let title = match readings.len() {
-        1 => "The only reading".to_string(),
-        count => format!("All {count} readings"),
+        1 => tell!("cert-readings-the_only_reading"),
+        count => tell!("cert-readings-all_readings", count),
     };
     let remark = remark(sheet, readings);
     let keep = grid::LINE + FIRST + rows.min(LEAST) as f64 * ROW;
@@ -39,12 +40,12 @@ pub fn set(sheet: &mut Sheet) {
 
 fn remark(sheet: &Sheet, readings: &[Reading]) -> String {
     let paper = readings.iter().any(|one| one.source == Source::Paper);
-    let paper = if paper { ", P from paper" } else { "" };
-    let key = format!("H read by hand, S sensor{paper}; a dash before a reading: the minutes up to it are not counted");
+    let paper = if paper { tell!("cert-readings-p_from_paper") } else { String::new() };
+    let key = tell!("cert-readings-h_read_by_hand_s", paper);
     let day = |at| sheet.clock.date(at);
     let from = readings.first().map(|first| day(first.at_ms)).unwrap_or_default();
     let to = readings.last().map(|last| day(last.at_ms)).unwrap_or_default();
-    if from == to && to == day(sheet.content.at_ms) { key } else { format!("{from} to {to}; {key}") }
+    if from == to && to == day(sheet.content.at_ms) { key } else { tell!("cert-readings-to", from, to, key) }
 }
 
 /// Sets as many rows as the page holds, in three columns, page after page.
@@ -86,9 +87,10 @@ fn rows_here(wanted: usize, room: usize) -> usize {
 }
 
 fn head(sheet: &mut Sheet, x: f64, y: f64) {
-    sheet.element(Role::Th, |sheet| sheet.text(x + 2.0, y, "Time", TINY.bold()));
+    sheet.element(Role::Th, |sheet| sheet.text(x + 2.0, y, &tell!("cert-readings-time"), TINY.bold()));
     let degree = words::degree();
-    let titles = [words::bar_unit().to_owned(), format!("pipe {degree}"), format!("patch {degree}")];
+    let titles =
+        [words::bar_unit().to_owned(), tell!("cert-readings-pipe", degree), tell!("cert-readings-patch", degree)];
     for (edge, title) in [22.0, 33.0, 45.0].into_iter().zip(titles) {
         sheet.element(Role::Th, |sheet| sheet.text(x + edge, y, &title, TINY.bold().right()));
     }
@@ -115,16 +117,16 @@ fn set_row(sheet: &mut Sheet, one: &Reading, x: f64, y: f64) {
         sheet.element(Role::Td, |sheet| sheet.text(x + edge, y, &text, SMALL.bold_if(bold).right()));
     }
     let source = match one.source {
-        Source::Hand => "H",
-        Source::Sensor => "S",
-        Source::Paper => "P",
+        Source::Hand => tell!("cert-readings-h"),
+        Source::Sensor => tell!("cert-readings-s"),
+        Source::Paper => tell!("cert-readings-p"),
     };
-    sheet.element(Role::Td, |sheet| sheet.text(x + 48.0, y, source, SMALL));
+    sheet.element(Role::Td, |sheet| sheet.text(x + 48.0, y, &source, SMALL));
     let word = match (one.side, one.before) {
-        (Side::Low, _) => "low",
-        (Side::High, _) => "high",
-        (Side::Inside, Some(Interval::Gap)) => "gap",
-        (Side::Inside, _) => "",
+        (Side::Low, _) => tell!("cert-readings-low"),
+        (Side::High, _) => tell!("cert-readings-high"),
+        (Side::Inside, Some(Interval::Gap)) => tell!("cert-readings-gap"),
+        (Side::Inside, _) => String::new(),
     };
-    sheet.element(Role::Td, |sheet| sheet.text(x + 51.0, y, word, TINY.bold()));
+    sheet.element(Role::Td, |sheet| sheet.text(x + 51.0, y, &word, TINY.bold()));
 }

@@ -6,7 +6,11 @@ use super::sheet::Sheet;
 use super::text;
 use super::wording;
 use super::words;
-use crate::certificate::content::{Kind, Seal};
+use crate::certificate::content::{Kind, ON_DEVICE, Seal};
+
+/// Follows the program and its version.
+const OFFLINE: &str = ", offline";
+use crate::words::tell;
 
 /// The baseline of the header.
 const HEADER: f64 = 11.0;
@@ -37,13 +41,22 @@ pub fn footers(sheet: &mut Sheet) {
     let pages = sheet.pages.len();
     let y = sheet.height - 8.5;
     let left = wording::footer(content.kind, content.seal != Seal::None);
-    let middle = format!("Record head {}   {}", words::short_hash(&content.head.sha256), content.made_by);
+    let middle = tell!(
+        "cert-running-record_head",
+        hash = words::short_hash(&content.head.sha256),
+        made = made_by(&content.made_by)
+    );
     for page in 0..pages {
         sheet.turn_to(page);
         sheet.decorate(|sheet| {
             sheet.rule(y - 4.0, rule::FINE);
-            let beside = sheet.text(grid::LEFT, y, left, TINY);
-            let number = sheet.text(grid::RIGHT, y, &format!("page {} of {pages}", page + 1), SMALL.bold().right());
+            let beside = sheet.text(grid::LEFT, y, &left, TINY);
+            let number = sheet.text(
+                grid::RIGHT,
+                y,
+                &tell!("cert-running-page_of", pages, page = page + 1),
+                SMALL.bold().right(),
+            );
             // Centred between its neighbours where it is too long for the middle of the page.
             let (from, to) = (grid::LEFT + beside + 5.0, grid::RIGHT - number - 5.0);
             let half = (sheet.measure(&middle, TINY) / 2.0).min((to - from) / 2.0);
@@ -53,10 +66,21 @@ pub fn footers(sheet: &mut Sheet) {
     }
 }
 
+/// Returns which program made the paper, and on which device; in other words than these, as it is.
+fn made_by(recorded: &str) -> String {
+    match recorded.split_once(OFFLINE) {
+        Some((program, rest)) => match rest.strip_prefix(ON_DEVICE) {
+            Some(device) => tell!("cert-running-made_by", program, device),
+            None => recorded.to_owned(),
+        },
+        None => recorded.to_owned(),
+    }
+}
+
 fn result(sheet: &Sheet) -> String {
     let result = &sheet.content.result;
     match sheet.content.kind {
-        Kind::Rehearsal => "REHEARSAL".to_string(),
+        Kind::Rehearsal => tell!("cert-answers-rehearsal"),
         Kind::Accepted | Kind::Rejected | Kind::Unrepaired => {
             format!("{} {}", result.headline, result.short).trim_end().to_string()
         }

@@ -9,6 +9,7 @@ use super::sheet::Sheet;
 use super::wording;
 use crate::certificate::content::{Kind, Known, Seal, Signature};
 use crate::certificate::display::{Pen, Role, SIGNATURE_FIELDS};
+use crate::words::tell;
 
 /// From the heading to the line that is signed on.
 const LINE_DROP: f64 = 10.4;
@@ -32,7 +33,7 @@ pub fn set(sheet: &mut Sheet, most: usize, cut: &mut Cut) {
     sheet.y += 3.6;
     let y = sheet.y;
     let heading = wording::signatures(sheet.content.kind);
-    sheet.element(Role::H2, |sheet| sheet.text(grid::LEFT, y, heading, HEADING));
+    sheet.element(Role::H2, |sheet| sheet.text(grid::LEFT, y, &heading, HEADING));
     let width = column_width(sheet);
     let content = sheet.content;
     for (index, signature) in content.signatures.iter().enumerate() {
@@ -86,11 +87,11 @@ impl Below {
 fn facts(sheet: &Sheet, signature: &Signature) -> String {
     let clock = sheet.clock;
     match &signature.signed {
-        Known::Absent(why) => format!("{}, not signed: {why}", signature.role),
+        Known::Absent(why) => tell!("cert-signatures-not_signed", why, role = signature.role),
         Known::Known(signed) => {
             let when = format!("{} {} {}", clock.date(signed.at_ms), clock.second(signed.at_ms), clock.offset());
-            let known = if signed.authenticated { ", PIN" } else { "" };
-            let drawn = if signed.strokes.is_some() { "" } else { ", no line drawn" };
+            let known = if signed.authenticated { tell!("cert-signatures-pin") } else { String::new() };
+            let drawn = if signed.strokes.is_some() { String::new() } else { tell!("cert-signatures-no_line_drawn") };
             format!("{}, {when}, {}{known}{drawn}", signature.role, signed.device)
         }
     }
@@ -103,12 +104,13 @@ fn one(sheet: &mut Sheet, signature: &Signature, below: &Below, (x, width): (f64
         && let Some(strokes) = &signed.strokes
     {
         let area = Area::new(x + 4.0, base - 7.6, x + (width - 4.0).min(58.0), base + 1.0);
-        sheet.figure(&format!("Line drawn by {}", signature.name), |sheet| draw(sheet, strokes, area));
+        sheet
+            .figure(&tell!("cert-signatures-line_drawn_by", name = signature.name), |sheet| draw(sheet, strokes, area));
     }
     sheet.line((x, base), (x + width, base), Pen::black(0.25));
     sheet.element(Role::P, |sheet| {
         if sheet.is(Kind::Rehearsal) {
-            sheet.text(x + width, base + NAME_STEP, "PRACTICE", BODY.bold().right());
+            sheet.text(x + width, base + NAME_STEP, &tell!("cert-signatures-practice"), BODY.bold().right());
         }
         sheet.lines(x, &below.name, BODY.bold(), NAME_STEP);
         sheet.lines(x, &below.facts, SMALL, STEP);

@@ -7,6 +7,7 @@ use super::sheet::{Sheet, Slant};
 use super::words;
 use crate::certificate::content::{Bar, BarKind, Known, Stage, Stages, headings};
 use crate::certificate::display::{Pen, Role};
+use crate::words::tell;
 
 /// Where notes begin.
 const NOTE: f64 = 26.0;
@@ -29,8 +30,8 @@ pub fn set(sheet: &mut Sheet) {
 
 /// Sets a heading and the reason why nothing follows.
 pub fn absent(sheet: &mut Sheet, heading: &'static str, why: &str) {
-    Heading { key: heading, title: heading, remark: "", keep: 8.0 }.set(sheet);
-    for line in sheet.wrap(&format!("Not on these pages: {why}."), grid::WIDTH, SMALL) {
+    Heading { key: heading, title: &headings::title(heading), remark: "", keep: 8.0 }.set(sheet);
+    for line in sheet.wrap(&tell!("cert-stages-not_on_these_pages", why), grid::WIDTH, SMALL) {
         sheet.need(grid::ROW);
         sheet.y += grid::ROW;
         let y = sheet.y;
@@ -40,7 +41,8 @@ pub fn absent(sheet: &mut Sheet, heading: &'static str, why: &str) {
 }
 
 fn table(sheet: &mut Sheet, stages: &Stages) {
-    let title = if stages.rows.len() == 9 { headings::STAGES.to_string() } else { "The stages".to_string() };
+    let title =
+        if stages.rows.len() == 9 { headings::title(headings::STAGES) } else { tell!("cert-stages-the_stages") };
     Heading { key: headings::STAGES, title: &title, remark: &stages.remark, keep: 20.0 }.set(sheet);
     let axis = Axis::of(sheet, &stages.rows);
     sheet.element(Role::Table, |sheet| {
@@ -66,10 +68,16 @@ fn dated(sheet: &Sheet, stage: &Stage) -> String {
     let day = |at| sheet.clock.date(at);
     let room = LASTED - NOTE - 0.5;
     match &stage.begun_at_ms {
-        Known::Known(at) if day(*at) != day(sheet.content.at_ms) => format!("On {}. {}", day(*at), stage.note),
-        Known::Absent(why) if sheet.measure(why, SMALL) > room => format!("Not begun: {why}. {}", stage.note),
+        Known::Known(at) if day(*at) != day(sheet.content.at_ms) => {
+            tell!("cert-stages-on", date = day(*at), note = stage.note)
+        }
+        Known::Absent(why) if sheet.measure(why, SMALL) > room => {
+            tell!("cert-stages-not_begun", why, note = stage.note)
+        }
         _ => match &stage.lasted_ms {
-            Known::Absent(why) if sheet.measure(why, SMALL) > room => format!("No end: {why}. {}", stage.note),
+            Known::Absent(why) if sheet.measure(why, SMALL) > room => {
+                tell!("cert-stages-no_end", why, note = stage.note)
+            }
             _ => stage.note.clone(),
         },
     }
@@ -86,9 +94,9 @@ fn known<T>(value: &Known<T>, say: impl Fn(&T) -> String) -> String {
 fn head(sheet: &mut Sheet, axis: &Axis, continued: bool) {
     sheet.y += grid::LINE;
     let y = sheet.y;
-    let first = if continued { "Stage (continued)" } else { "Stage" };
-    for (x, title) in [(0.0, first), (NOTE, "Begun"), (LASTED, "Lasted")] {
-        sheet.element(Role::Th, |sheet| sheet.text(grid::LEFT + x, y, title, TINY.bold()));
+    let first = if continued { tell!("cert-stages-stage_continued") } else { tell!("cert-stages-stage") };
+    for (x, title) in [(0.0, first), (NOTE, tell!("cert-stages-begun")), (LASTED, tell!("cert-stages-lasted"))] {
+        sheet.element(Role::Th, |sheet| sheet.text(grid::LEFT + x, y, &title, TINY.bold()));
     }
     sheet.element(Role::Th, |sheet| axis.scale(sheet));
     sheet.rule(y + 1.3, rule::HEAD);
@@ -177,7 +185,7 @@ impl Axis {
         let mut minute = (self.from / self.tick).ceil() * self.tick;
         while minute <= self.to + 1e-6 {
             let at = sheet.clock.from_axis_min(minute);
-            let text = if self.tick < 1440.0 { sheet.clock.minute(at) } else { sheet.clock.date(at)[5..].to_string() };
+            let text = if self.tick < 1440.0 { sheet.clock.minute(at) } else { sheet.clock.day(at) };
             let x = self.at(minute);
             let half = sheet.measure(&text, TINY) / 2.0;
             let centre = x.min(grid::RIGHT - half);

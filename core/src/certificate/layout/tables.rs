@@ -3,7 +3,9 @@
 use super::flow::Heading;
 use super::grid::{self, Align, ROW, SMALL, TINY, rule};
 use super::sheet::Sheet;
+use crate::certificate::content::headings;
 use crate::certificate::display::{Pen, Role};
+use crate::words::{say, tell};
 
 /// Between a cell and the next.
 const GAP: f64 = 2.0;
@@ -14,6 +16,7 @@ const AIR: f64 = 1.2;
 
 /// A column.
 pub struct Column {
+    /// Its message.
     pub title: &'static str,
     pub width: f64,
     pub align: Align,
@@ -58,7 +61,7 @@ impl Table<'_> {
         }
         let first: f64 = rows.iter().take(2).map(Wrapped::height).sum();
         let keep = (HEAD + first + 1.6).min(sheet.height / 2.0);
-        Heading { key: self.key, title: self.key, remark: self.remark, keep }.set(sheet);
+        Heading { key: self.key, title: &headings::title(self.key), remark: self.remark, keep }.set(sheet);
         sheet.element(Role::Table, |sheet| self.rows(sheet, &rows));
         sheet.line((grid::LEFT, sheet.y + 0.6), (grid::RIGHT, sheet.y + 0.6), Pen::black(rule::FINE));
         sheet.y += 1.4;
@@ -85,8 +88,9 @@ impl Table<'_> {
         let y = sheet.y;
         let widest = self.columns.iter().position(|column| column.width >= 25.0).unwrap_or(0);
         for (index, (column, x)) in self.columns.iter().zip(self.edges()).enumerate() {
-            let more = if continued && index == widest { " (continued)" } else { "" };
-            let title = format!("{}{more}", column.title);
+            let title = say(column.title, &[]);
+            let more = continued && index == widest;
+            let title = if more { tell!("cert-tables-continued", title) } else { title };
             sheet.element(Role::Th, |sheet| sheet.text(x, y, &title, TINY.bold().at(column.align)));
         }
         sheet.rule(y + 1.3, rule::HEAD);

@@ -3,6 +3,7 @@
 use crate::certificate::CertificateError;
 use crate::certificate::content::Around;
 use crate::units::{Length, Pressure, Span, Temperature};
+use crate::words::tell;
 use crate::words::{self, Cut, Decimals, Of};
 use chrono::{DateTime, FixedOffset};
 
@@ -40,6 +41,11 @@ impl Clock {
         self.format(at_ms, words::date_pattern())
     }
 
+    /// Returns `10-14`: the date without its year.
+    pub fn day(self, at_ms: i64) -> String {
+        self.format(at_ms, words::day_pattern())
+    }
+
     /// Returns `+02:00`.
     pub fn offset(self) -> String {
         self.offset.to_string()
@@ -58,7 +64,7 @@ impl Clock {
     fn format(self, at_ms: i64, pattern: &str) -> String {
         match DateTime::from_timestamp_millis(at_ms) {
             Some(instant) => instant.with_timezone(&self.offset).format(pattern).to_string(),
-            None => "no such time".to_string(),
+            None => tell!("cert-when-no_such_time"),
         }
     }
 }
@@ -125,9 +131,9 @@ pub fn degree() -> &'static str {
 /// Returns `11 to 1 o’clock`, `at 6 o’clock` or `all round`.
 pub fn hours(around: Around) -> String {
     match around {
-        Around::All => "all round".to_string(),
-        Around::At(hour) => format!("at {hour} o’clock"),
-        Around::Arc { from_hour, to_hour } => format!("{from_hour} to {to_hour} o’clock"),
+        Around::All => tell!("cert-words-all_round"),
+        Around::At(hour) => tell!("cert-words-at_oclock", hour),
+        Around::Arc { from_hour, to_hour } => tell!("cert-words-to_oclock", from_hour, to_hour),
     }
 }
 

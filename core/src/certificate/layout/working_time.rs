@@ -10,6 +10,7 @@ use super::words;
 use crate::certificate::content::{Known, WorkingTime, headings};
 use crate::certificate::display::Pen;
 use crate::units::Span;
+use crate::words::tell;
 
 /// The height of the bar.
 const BAR: f64 = 4.0;
@@ -38,7 +39,13 @@ impl Scale {
 }
 
 fn bar(sheet: &mut Sheet, time: &WorkingTime) {
-    Heading { key: headings::WORKING_TIME, title: headings::WORKING_TIME, remark: &time.remark, keep: 24.0 }.set(sheet);
+    Heading {
+        key: headings::WORKING_TIME,
+        title: &headings::title(headings::WORKING_TIME),
+        remark: &time.remark,
+        keep: 24.0,
+    }
+    .set(sheet);
     let used = time.used_ms.value().map(|span| span.as_min());
     let allowed = time.allowed_ms.value().map(|span| span.as_min());
     let events = time.events.iter().map(|event| elapsed(time, event.at_ms));
@@ -64,7 +71,7 @@ fn alt(time: &WorkingTime) -> String {
         Known::Known(span) => words::minutes(*span),
         Known::Absent(why) => why.clone(),
     };
-    format!("Working time: used {}, allowed {}", say(&time.used_ms), say(&time.allowed_ms))
+    tell!("cert-working_time-working_time_used_allowed", used = say(&time.used_ms), allowed = say(&time.allowed_ms))
 }
 
 /// Draws what was used black, what was left open, what was too long hatched.
@@ -78,7 +85,7 @@ fn bars(sheet: &mut Sheet, scale: &Scale, time: &WorkingTime, (used, allowed): (
         if in_time < allowed {
             let left = area(in_time, allowed);
             sheet.stroke_area(left, Pen::black(0.25));
-            let words = if used.is_some() { "not used".to_string() } else { absent_word(&time.used_ms) };
+            let words = if used.is_some() { tell!("cert-working_time-not_used") } else { absent_word(&time.used_ms) };
             if sheet.measure(&words, TINY) + 2.0 < left.width() {
                 sheet.text(left.centre().0, y + 2.9, &words, TINY.centre());
             }
@@ -89,7 +96,7 @@ fn bars(sheet: &mut Sheet, scale: &Scale, time: &WorkingTime, (used, allowed): (
         }
         let x = scale.x(allowed);
         sheet.line((x, y - 3.2), (x, y + BAR + 1.0), Pen::black(0.7));
-        sheet.text(x + 1.2, y - 1.2, "allowed", SMALL.bold());
+        sheet.text(x + 1.2, y - 1.2, &tell!("cert-working_time-allowed"), SMALL.bold());
     }
 }
 

@@ -2,11 +2,9 @@
 
 use super::archive::{catalog, pdf_date, text_string};
 use crate::certificate::content::{Content, RecordCopy};
+use crate::words::{self, tell};
 use lopdf::{Object, ObjectId, Stream, StringFormat, dictionary};
 use md5::{Digest, Md5};
-
-/// What the record is to the pages, said to a reader.
-const DESCRIPTION: &str = "The record of this repair: every entry of its chain, for programs";
 
 /// Attaches the record to the file.
 ///
@@ -35,7 +33,7 @@ fn specification(file: &mut lopdf::Document, content: &Content, record: &RecordC
     ));
     file.add_object(dictionary! {
         "Type" => "Filespec", "F" => Object::string_literal(record.name.as_str()), "UF" => text_string(&record.name),
-        "Desc" => text_string(DESCRIPTION), "AFRelationship" => "Data",
+        "Desc" => text_string(&words::for_reader(content.reader, || tell!("cert-attachment-description"))), "AFRelationship" => "Data",
         "EF" => dictionary! { "F" => embedded, "UF" => embedded },
     })
 }

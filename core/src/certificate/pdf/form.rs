@@ -6,6 +6,7 @@
 use super::archive::{catalog, text_string};
 use crate::certificate::display::{Document, SignaturePlace};
 use crate::certificate::fonts::MM_PER_PT;
+use crate::words::{self, Reader, tell};
 use lopdf::{Object, ObjectId, Stream, dictionary};
 
 /// Print and Locked (ISO 32000-1, table 165): shown on paper, not moved by a reader.
@@ -26,12 +27,16 @@ pub struct Widget {
 /// Adds the fields and returns them.
 ///
 /// Errors: if the file is not built as expected.
-pub fn add(file: &mut lopdf::Document, document: &Document) -> Result<Vec<Widget>, lopdf::Error> {
+pub fn add(file: &mut lopdf::Document, document: &Document, reader: Reader) -> Result<Vec<Widget>, lopdf::Error> {
     let pages: Vec<ObjectId> = file.get_pages().into_values().collect();
     let mut widgets = Vec::new();
     for place in &document.signatures {
         let Some(page) = pages.get(place.page) else { continue };
-        let id = field(file, place.name, rectangle(document, place), *page);
+        let says = words::for_reader(reader, || match place.name {
+            "technician" => tell!("cert-form-technician"),
+            _ => tell!("cert-form-foreman"),
+        });
+        let id = field(file, (place.name, &says), rectangle(document, place), *page);
         annotate(file, *page, id)?;
         widgets.push(Widget { id, page: place.page, element: place.element });
     }
@@ -42,7 +47,12 @@ pub fn add(file: &mut lopdf::Document, document: &Document) -> Result<Vec<Widget
     Ok(widgets)
 }
 
-fn field(file: &mut lopdf::Document, name: &str, [left, bottom, right, top]: [f32; 4], page: ObjectId) -> ObjectId {
+fn field(
+    file: &mut lopdf::Document,
+    (name, says): (&str, &str),
+    [left, bottom, right, top]: [f32; 4],
+    page: ObjectId,
+) -> ObjectId {
     let frame = [0.0, 0.0, right - left, top - bottom].map(Object::Real).to_vec();
     let nothing = Stream::new(
         dictionary! { "Type" => "XObject", "Subtype" => "Form", "BBox" => frame, "Resources" => dictionary! {} },
@@ -51,7 +61,7 @@ fn field(file: &mut lopdf::Document, name: &str, [left, bottom, right, top]: [f3
     let appearance = file.add_object(nothing);
     file.add_object(dictionary! {
         "Type" => "Annot", "Subtype" => "Widget", "FT" => "Sig", "F" => FLAGS, "P" => page,
-        "T" => text_string(name), "TU" => text_string(&format!("Signature of the {name}")),
+        "T" => text_string(name), "TU" => text_string(says),
         "Rect" => [left, bottom, right, top].map(Object::Real).to_vec(),
         "AP" => dictionary! { "N" => appearance },
     })

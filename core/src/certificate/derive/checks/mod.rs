@@ -10,6 +10,7 @@ use super::{Case, hold, place as lies, words};
 use crate::certificate::content::Check;
 use crate::checks::end_thrust;
 use crate::units::{Length, Span};
+use crate::words::tell;
 
 /// Returns the checks in the order of the work; empty without a plan and an attempt.
 pub fn checks(case: &Case) -> Vec<Check> {
@@ -31,7 +32,7 @@ fn row(name: &str, formula: String, inputs: String, result: String) -> Check {
 fn limited(row: Check, limit: String, left: Margin) -> Check {
     let (margin, fails) = match left {
         Margin::Left(text) => (text, false),
-        Margin::Fails(text) => (format!("FAILS by {text}"), true),
+        Margin::Fails(text) => (tell!("cert-mod-fails_by", text), true),
         Margin::Unknown(why) => (why, false),
     };
     Check { limit, margin, fails, ..row }
@@ -74,19 +75,17 @@ pub fn danger(case: &Case) -> Option<String> {
     let inside = lies::inside(case).map_or(plan.choice.diameter_most_um, |(_, most)| most);
     let behind = plan.choice.behind_um;
     let thrust = end_thrust::end_thrust(highest, inside, behind).ok()?;
-    let air =
-        format!("{} kN ({}, {})", kilonewtons(thrust.from_air_n), words::inside_unit(inside), words::bar(highest));
+    let air = tell!(
+        "cert-mod-kn",
+        force = kilonewtons(thrust.from_air_n),
+        inside = words::inside_unit(inside),
+        pressure = words::bar(highest)
+    );
     let water = match behind.as_um() {
         0 => String::new(),
-        _ => format!(
-            ", and ρ g h A = {} kN more from {} of water behind a packer that plugs the line",
-            kilonewtons(thrust.from_water_n),
-            words::metres(behind)
-        ),
+        _ => tell!("cert-mod-and_g_h_a_kn", force = kilonewtons(thrust.from_water_n), head = words::metres(behind)),
     };
-    Some(format!(
-        "End thrust if an end lets go: π/4 × ID² × pressure = {air}{water}; rounded up. A number for keeping away, not a pass mark."
-    ))
+    Some(tell!("cert-mod-end_thrust_if_an_end", air, water))
 }
 
 /// Returns kilonewtons rounded up to the hundredth.

@@ -6,6 +6,7 @@ use crate::certificate::content::Check;
 use crate::checks::pressure_window::WATER_BAR_PER_M;
 use crate::procedure::plan::Plan;
 use crate::units::Pressure;
+use crate::words::tell;
 
 /// Returns the rows about the pressure of the hold; empty where there was none.
 pub fn rows(case: &Case) -> Vec<Check> {
@@ -18,10 +19,15 @@ fn less(a: Pressure, b: Pressure) -> Pressure {
     Pressure::from_pa(a.as_pa() - b.as_pa())
 }
 
+/// Returns the pressure of a metre of water, with the decimal sign of the language.
+fn water_per_metre() -> String {
+    crate::words::number(WATER_BAR_PER_M, 7)
+}
+
 fn lower(plan: &Plan, lowest: Pressure, counted: Option<Pressure>) -> Check {
     let (window, patch) = (&plan.computed.window, &plan.patch);
     let formula =
-        format!("max(least gauge, least net + {WATER_BAR_PER_M} bar/m × head). {}", patch.gauge_least_pa.source);
+        tell!("cert-pressure-lower", water = water_per_metre(), source = patch.gauge_least_pa.source.as_str());
     let inputs = format!(
         "{}; {} + {}",
         words::bar_bare(patch.gauge_least_pa.value),
@@ -29,13 +35,22 @@ fn lower(plan: &Plan, lowest: Pressure, counted: Option<Pressure>) -> Check {
         // Up to the millibar: the water is never made lighter.
         words::bar_fine_up(window.water_pa),
     );
-    let inside = counted.map_or_else(|| "none counted".into(), |gauge| format!("counted {}", words::bar_bare(gauge)));
-    let result = format!("min {}; {inside}", words::bar(lowest));
+    let inside = counted.map_or_else(
+        || tell!("cert-place-none_counted"),
+        |gauge| tell!("cert-pressure-counted", pressure = words::bar_bare(gauge)),
+    );
+    let result = tell!("cert-pressure-min", inside, pressure = words::bar(lowest));
     let margin = match counted {
-        Some(gauge) => Margin::Left(format!("{} counted", words::bar(less(gauge, window.lower_pa)))),
-        None => Margin::Unknown("nothing counted".into()),
+        Some(gauge) => {
+            Margin::Left(tell!("cert-pressure-counted_2", pressure = words::bar(less(gauge, window.lower_pa))))
+        }
+        None => Margin::Unknown(tell!("cert-pressure-nothing_counted")),
     };
-    limited(row("Window, lower limit", formula, inputs, result), format!("≥ {}", words::bar(window.lower_pa)), margin)
+    limited(
+        row(&tell!("cert-pressure-window_lower_limit"), formula, inputs, result),
+        format!("≥ {}", words::bar(window.lower_pa)),
+        margin,
+    )
 }
 
 fn upper(plan: &Plan, highest: Pressure) -> Check {
@@ -49,14 +64,14 @@ fn upper(plan: &Plan, highest: Pressure) -> Check {
         Margin::Left(words::bar(less(window.upper_pa, highest)))
     } else {
         // Such a reading fails nothing: its minutes don't count.
-        Margin::Unknown(format!("−{}, not counted", words::bar(less(highest, window.upper_pa))))
+        Margin::Unknown(tell!("cert-pressure-over", pressure = words::bar(less(highest, window.upper_pa))))
     };
     let formula = format!("min({names}). {}", sources.join("; "));
     let result = row(
-        "Window, upper limit",
+        &tell!("cert-pressure-window_upper_limit"),
         formula,
         format!("{inputs} {}", words::bar_unit()),
-        format!("max {}", words::bar(highest)),
+        tell!("cert-pressure-max", pressure = words::bar(highest)),
     );
     limited(result, format!("≤ {}", words::bar(window.upper_pa)), margin)
 }
@@ -70,21 +85,21 @@ struct Limit {
 fn limits(plan: &Plan) -> Vec<Limit> {
     let (wide, rows) = (plan.choice.diameter_most_um, &plan.packer.pressure_most);
     let packer = rows.iter().find(|row| row.diameter_um >= wide).map(|row| Limit {
-        name: format!("packer up to {}", words::mm(row.diameter_um)),
+        name: tell!("cert-pressure-packer_up_to", size = words::mm(row.diameter_um)),
         most: row.most_pa,
         source: row.source.clone(),
     });
-    let sourced = |name: &str, limit: &crate::shelf::Sourced<Pressure>| Limit {
-        name: name.into(),
+    let sourced = |name: String, limit: &crate::shelf::Sourced<Pressure>| Limit {
+        name,
         most: limit.value,
         source: limit.source.clone(),
     };
     let contract = &plan.contract;
     packer
         .into_iter()
-        .chain([sourced("patch", &plan.patch.pressure_most_pa)])
-        .chain(contract.host_pipe_most_pa.as_ref().map(|limit| sourced("host pipe", limit)))
-        .chain(contract.pressure_most_pa.as_ref().map(|limit| sourced("contract", limit)))
+        .chain([sourced(tell!("cert-place-patch"), &plan.patch.pressure_most_pa)])
+        .chain(contract.host_pipe_most_pa.as_ref().map(|limit| sourced(tell!("cert-pressure-host_pipe"), limit)))
+        .chain(contract.pressure_most_pa.as_ref().map(|limit| sourced(tell!("cert-pressure-contract"), limit)))
         .collect()
 }
 
@@ -92,7 +107,7 @@ fn net(plan: &Plan, lowest: Pressure) -> Check {
     let window = &plan.computed.window;
     let net = less(lowest, window.water_pa);
     let formula =
-        format!("lowest reading − {WATER_BAR_PER_M} bar/m × head above the invert. {}", plan.patch.net_least_pa.source);
+        tell!("cert-pressure-net", water = water_per_metre(), source = plan.patch.net_least_pa.source.as_str());
     let left = less(net, window.net_least_pa);
     let margin = if left.as_pa() >= 0 {
         Margin::Left(words::bar_down(left))
@@ -100,6 +115,6 @@ fn net(plan: &Plan, lowest: Pressure) -> Check {
         Margin::Fails(words::bar_up(Pressure::from_pa(-left.as_pa())))
     };
     let inputs = format!("{}, {}", words::bar(lowest), words::metres(plan.choice.head_um));
-    let result = row("Net pressure", formula, inputs, words::bar_down(net));
+    let result = row(&tell!("cert-pressure-net_pressure"), formula, inputs, words::bar_down(net));
     limited(result, format!("≥ {}", words::bar(window.net_least_pa)), margin)
 }

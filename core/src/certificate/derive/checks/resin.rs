@@ -9,6 +9,7 @@ use crate::procedure::times;
 use crate::shelf::method::TaskKind;
 use crate::shelf::sheets::{CountsFrom, Parts};
 use crate::units::{Mass, Span};
+use crate::words::tell;
 
 /// Returns the rows about the resin.
 pub fn rows(case: &Case) -> Vec<Check> {
@@ -38,9 +39,8 @@ fn second_go(case: &Case, plan: &Plan, attempt: &Attempt) -> Option<Check> {
         minutes(budget.connect_ms),
         minutes(budget.margin_ms),
     );
-    let formula =
-        sourced("W − wet-out − push × loading factor − connect and inflate − margin", &plan.contract.margin_ms.source);
-    let name = format!("Time budget at {}", case.clock.minute(go.at.moment.at_ms));
+    let formula = sourced(&tell!("cert-resin-w_wet_out_push_loading"), &plan.contract.margin_ms.source);
+    let name = tell!("cert-resin-time_budget_at", at = case.clock.minute(go.at.moment.at_ms));
     let result = row(&name, formula, inputs, words::lasting(words::down_s(budget.spare_ms)));
     Some(limited(result, "≥ 0 s".into(), Margin::of_span(budget.spare_ms)))
 }
@@ -48,58 +48,60 @@ fn second_go(case: &Case, plan: &Plan, attempt: &Attempt) -> Option<Check> {
 fn age_at_joining(plan: &Plan, attempt: &Attempt) -> Option<Check> {
     let joined = attempt.joined.as_ref()?;
     let most = plan.contract.temperatures_age_ms.value;
-    let formula = sourced("joined − second go", &plan.contract.temperatures_age_ms.source);
-    let name = "Age of temperatures";
+    let formula = sourced(&tell!("cert-resin-joined_second_go"), &plan.contract.temperatures_age_ms.source);
+    let name = tell!("cert-resin-age_of_temperatures");
     let limit = format!("≤ {}", words::lasting(most));
     let Some(go) = &attempt.second_go else {
-        let none = row(name, formula, "no second go".into(), "not known".into());
-        return Some(limited(none, limit, Margin::Unknown("no second go".into())));
+        let none = row(&name, formula, tell!("cert-resin-no_second_go"), tell!("cert-stages-not_known"));
+        return Some(limited(none, limit, Margin::Unknown(tell!("cert-resin-no_second_go"))));
     };
     let age = Span::from_ms(times::between(&go.at.moment, &joined.moment));
-    let age_row = row(name, formula, String::new(), words::lasting(words::up_s(age)));
+    let age_row = row(&name, formula, String::new(), words::lasting(words::up_s(age)));
     Some(limited(age_row, limit, Margin::of_span(Span::from_ms(most.as_ms() - age.as_ms()))))
 }
 
 fn used(plan: &Plan, attempt: &Attempt) -> Option<Check> {
     let allowed = working_time::allowed(plan, attempt)?;
-    let formula = sourced(
-        "ln t against 1/T between sheet rows, at the warmest of resin, air, pipe",
-        &plan.resin.working_time.source,
-    );
+    let formula = sourced(&tell!("cert-resin-ln_t_against_1_t"), &plan.resin.working_time.source);
     let inputs = working_time::governed_by(plan, attempt);
-    let used = working_time::used(attempt).map_or_else(|| "target pressure never reached".into(), words::min_s);
+    let used =
+        working_time::used(attempt).map_or_else(|| tell!("cert-resin-target_pressure_never_reached"), words::min_s);
     let margin = match working_time::margin(plan, attempt) {
         Some(left) => Margin::of_span(left),
-        None => Margin::Unknown("target pressure never reached".into()),
+        None => Margin::Unknown(tell!("cert-resin-target_pressure_never_reached")),
     };
-    Some(limited(row("Working time", formula, inputs, used), format!("≤ {}", words::min_s(allowed)), margin))
+    Some(limited(
+        row(&tell!("cert-identity-working_time"), formula, inputs, used),
+        format!("≤ {}", words::min_s(allowed)),
+        margin,
+    ))
 }
 
 fn held(case: &Case, plan: &Plan) -> Option<Check> {
     let state = case.hold.as_ref()?;
-    let formula = sourced(
-        "ln t against 1/T between sheet rows, at the coldest reading of pipe and water",
-        &plan.resin.hold.source,
-    );
-    let at =
-        state.coldest_at.as_ref().map(|stamp| format!(" at {}", case.clock.second(case.at(stamp)))).unwrap_or_default();
+    let formula = sourced(&tell!("cert-resin-ln_t_against_1_t_2"), &plan.resin.hold.source);
+    let at = state
+        .coldest_at
+        .as_ref()
+        .map(|stamp| tell!("cert-resin-at", at = case.clock.second(case.at(stamp))))
+        .unwrap_or_default();
     let cold = words::celsius(state.coldest);
     let inputs = if state.outside_sheet.is_some() {
-        format!("{cold}{at}: colder than the table, its longest time stands in")
+        tell!("cert-resin-colder_than_the_table_its", cold, at)
     } else {
         format!("{cold}{at}")
     };
     let required = state.terms.required_ms;
     let left = Span::from_ms(state.shown.counted_ms.as_ms() - required.as_ms());
-    let counted = words::bare(&hold::counted(state)).replacen(" counted", "", 1);
+    let counted = hold::counted_bare(state);
     let limit = format!("≥ {}", words::minutes(words::up_s(required)));
-    Some(limited(row("Hold counted", formula, inputs, counted), limit, Margin::of_span(left)))
+    Some(limited(row(&tell!("cert-resin-hold_counted"), formula, inputs, counted), limit, Margin::of_span(left)))
 }
 
 /// Returns the first act that full cure must come before: a lateral cut, or an air or water test.
-fn first_act(attempt: &Attempt) -> Option<(&'static str, &Stamp)> {
-    let cuts = attempt.laterals.iter().map(|opened| ("first cut", &opened.at));
-    let tests = attempt.tightness.iter().map(|(at, ..)| ("test", at));
+fn first_act(attempt: &Attempt) -> Option<(String, &Stamp)> {
+    let cuts = attempt.laterals.iter().map(|opened| (tell!("cert-resin-first_cut"), &opened.at));
+    let tests = attempt.tightness.iter().map(|(at, ..)| (tell!("cert-resin-test"), at));
     cuts.chain(tests).min_by_key(|(_, at)| at.moment.at_ms)
 }
 
@@ -107,24 +109,21 @@ fn cured(case: &Case, plan: &Plan, attempt: &Attempt) -> Option<Check> {
     let from = times::cure_counts_from(plan, attempt)?;
     let cure = Span::from_ms(stages::full_cure(case, plan, attempt)? - case.at(from));
     let begins = match plan.resin.cure_counts_from() {
-        CountsFrom::Joined => "joined",
-        CountsFrom::TargetPressure => "target pressure",
+        CountsFrom::Joined => tell!("cert-resin-joined"),
+        CountsFrom::TargetPressure => tell!("cert-sheets-target_pressure"),
     };
-    let formula = sourced(
-        &format!("first cut or test − {begins}, by the sheet at the coldest reading"),
-        &plan.resin.full_cure.source,
-    );
+    let formula = sourced(&tell!("cert-resin-first_cut_or_test_by", begins), &plan.resin.full_cure.source);
     let begun = format!("{begins} {}", case.clock.second(case.at(from)));
     let limit = format!("≥ {}", words::lasting(words::up_s(cure)));
     let Some((what, at)) = first_act(attempt) else {
-        let none = row("Full cure", formula, begun, "nothing cut or tested".into());
+        let none = row(&tell!("cert-identity-full_cure"), formula, begun, tell!("cert-resin-nothing_cut_or_tested"));
         return Some(limited(none, limit, Margin::Unknown(String::new())));
     };
     let lasted = Span::from_ms(times::between(&from.moment, &at.moment));
     let inputs = format!("{begun}, {what} {}", case.clock.second(case.at(at)));
     let left = Span::from_ms(lasted.as_ms() - cure.as_ms());
     Some(limited(
-        row("Full cure", formula, inputs, words::lasting(words::down_s(lasted))),
+        row(&tell!("cert-identity-full_cure"), formula, inputs, words::lasting(words::down_s(lasted))),
         limit,
         Margin::of_span(left),
     ))
@@ -135,23 +134,27 @@ fn parts(case: &Case, plan: &Plan) -> Option<Check> {
     match &plan.resin.parts {
         Parts::Containers { kit, source, .. } => {
             let how = used.and_then(|used| used.text("how"));
-            let result = if how == Some("containers") { "both emptied" } else { "not recorded as emptied" };
+            let result = if how == Some("containers") {
+                tell!("cert-resin-both_emptied")
+            } else {
+                tell!("cert-resin-not_recorded_as_emptied")
+            };
             Some(row(
-                "Parts A and B",
-                sourced("whole containers, A into B to the last drop", source),
+                &tell!("cert-sheets-parts_a_and_b"),
+                sourced(&tell!("cert-resin-whole_containers_a_into_b"), source),
                 kit.clone(),
-                result.into(),
+                result,
             ))
         }
         Parts::Weighed { ratio_permille, tolerance_permille, source } => {
-            let formula = sourced("mass A / mass B", source);
+            let formula = sourced(&tell!("cert-resin-mass_a_mass_b"), source);
             let limit =
                 format!("{} ± {} %", words::exact(*ratio_permille, 1_000, 2), words::exact(*tolerance_permille, 10, 0));
             let masses = used.and_then(|used| used.number("mass_a_mg").zip(used.number("mass_b_mg")));
             let Some((a, b)) = masses.filter(|(_, b)| *b > 0) else {
-                let why = "masses not recorded";
-                let none = row("Ratio A : B", formula, why.into(), "not known".into());
-                return Some(limited(none, limit, Margin::Unknown(why.into())));
+                let why = tell!("cert-resin-masses_not_recorded");
+                let none = row(&tell!("cert-resin-ratio_a_b"), formula, why.clone(), tell!("cert-stages-not_known"));
+                return Some(limited(none, limit, Margin::Unknown(why)));
             };
             let inputs = format!("{}, {}", words::grams(Mass::from_mg(a)), words::grams(Mass::from_mg(b)));
             let result = format!("{} : 1", words::exact(thousandths(a, b), 1_000, 3));
@@ -159,7 +162,7 @@ fn parts(case: &Case, plan: &Plan) -> Option<Check> {
             let left = i128::from(*tolerance_permille) - off;
             let percent = |permille: i128| format!("{} %", words::exact(permille as i64, 10, 1));
             let margin = if left >= 0 { Margin::Left(percent(left)) } else { Margin::Fails(percent(-left)) };
-            Some(limited(row("Ratio A : B", formula, inputs, result), limit, margin))
+            Some(limited(row(&tell!("cert-resin-ratio_a_b"), formula, inputs, result), limit, margin))
         }
     }
 }
@@ -180,14 +183,18 @@ fn off_permille(a: i64, b: i64, asked_permille: i64) -> i128 {
 
 fn mixing(case: &Case, plan: &Plan) -> Option<Check> {
     let least = &plan.resin.mixing_least_ms;
-    let formula = sourced("stopwatch", &least.source);
+    let formula = sourced(&tell!("cert-resin-stopwatch"), &least.source);
     let limit = format!("≥ {}", words::lasting(least.value));
     let mixed = tasks::done(case, TaskKind::Mixed).and_then(|answered| answered.answer.number("mixed_ms"));
     let Some(mixed) = mixed else {
         let why = tasks::why_not(case, TaskKind::Mixed);
-        return Some(limited(row("Mixing time", formula, String::new(), why), limit, Margin::Unknown(String::new())));
+        return Some(limited(
+            row(&tell!("cert-resin-mixing_time"), formula, String::new(), why),
+            limit,
+            Margin::Unknown(String::new()),
+        ));
     };
-    let result = row("Mixing time", formula, String::new(), words::lasting(Span::from_ms(mixed)));
+    let result = row(&tell!("cert-resin-mixing_time"), formula, String::new(), words::lasting(Span::from_ms(mixed)));
     Some(limited(result, limit, Margin::of_span(Span::from_ms(mixed - least.value.as_ms()))))
 }
 

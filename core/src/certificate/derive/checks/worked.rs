@@ -1,5 +1,6 @@
 //! What was worked out for the repair by name: the last of each check, with its formula, its source and its inputs.
 
+use crate::words::{say, tell};
 use serde_json::Value;
 
 use super::super::Case;
@@ -13,35 +14,36 @@ pub fn rows(case: &Case) -> Vec<Check> {
     case.repair.worked_last().into_iter().map(|one| printed(&one.worked)).collect()
 }
 
-/// The name, the value that counts with its unit, and what to mind.
-const PRINTED: [(&str, &str, &str, &str, &str); 18] = [
-    ("ovality-factor", "Ovality factor", "factor", "", ""),
-    ("wall-thickness", "Wall thickness", "required_mm", "mm", "A check for a licensed engineer, not a design."),
-    ("air-test-f1417", "Air test, time", "time_s", "s", "Local codes win."),
-    ("air-test-en1610", "Air test, time", "time_rounded_min", "min", "Local codes win."),
-    ("water-test-en1610", "Water test, may be added", "allowed_l", "l", "Local codes win."),
-    ("resin-wall", "Resin for the wall", "mass_kg", "kg", ""),
-    ("resin-laminate", "Resin for the laminate", "mass_kg", "kg", ""),
-    ("working-time", "Working time by the sheet", "minutes", "min", ""),
-    ("equivalent-age", "Equivalent age", "minutes", "min", "May lengthen the hold, never shorten it."),
-    ("packer-pressure", "Packer after cooling", "gauge_bar", "bar", ""),
-    ("net-pressure", "Net pressure", "net_kpa", "kPa", ""),
-    ("end-thrust", "End thrust", "force_n", "N", ""),
-    ("geodesic", "Distance on the map", "distance_m", "m", ""),
-    ("station-position", "Place of the station", "lat", "°", ""),
-    ("atmosphere", "Air readings", "acceptable", "", ""),
-    ("partial-flow", "Flow in the pipe", "flow_l_s", "l/s", ""),
-    ("time-to-surcharge", "Storage of the line above", "minutes", "min", ""),
-    ("pressure-decay", "Leak or cooling", "verdict", "", ""),
+/// The name, the value that counts with its unit, and the message of what to mind.
+const PRINTED: [(&str, &str, &str, &str); 18] = [
+    ("ovality-factor", "factor", "", ""),
+    ("wall-thickness", "required_mm", "mm", "cert-worked-no_design"),
+    ("air-test-f1417", "time_s", "s", "cert-worked-local_codes"),
+    ("air-test-en1610", "time_rounded_min", "min", "cert-worked-local_codes"),
+    ("water-test-en1610", "allowed_l", "l", "cert-worked-local_codes"),
+    ("resin-wall", "mass_kg", "kg", ""),
+    ("resin-laminate", "mass_kg", "kg", ""),
+    ("working-time", "minutes", "min", ""),
+    ("equivalent-age", "minutes", "min", "cert-worked-never_shorten"),
+    ("packer-pressure", "gauge_bar", "bar", ""),
+    ("net-pressure", "net_kpa", "kPa", ""),
+    ("end-thrust", "force_n", "N", ""),
+    ("geodesic", "distance_m", "m", ""),
+    ("station-position", "lat", "°", ""),
+    ("atmosphere", "acceptable", "", ""),
+    ("partial-flow", "flow_l_s", "l/s", ""),
+    ("time-to-surcharge", "minutes", "min", ""),
+    ("pressure-decay", "verdict", "", ""),
 ];
 
 fn printed(worked: &Worked) -> Check {
     let known = PRINTED.iter().find(|(name, ..)| *name == worked.name);
-    let (_, title, main, unit, mind) = known.copied().unwrap_or(("", &worked.name, "", "", ""));
+    let (_, main, unit, mind) = known.copied().unwrap_or(("", "", "", ""));
+    let title = known.map_or(worked.name.clone(), |(name, ..)| say(&format!("cert-worked-name-{name}"), &[]));
     let formula = sourced(&worked.formula, &worked.source);
-    let formula = if mind.is_empty() { formula } else { format!("{formula}. {mind}") };
-    let result = worked.result.get(main).map_or_else(|| "see the inputs".into(), |found| said(found, unit));
-    row(title, formula, inputs(worked, main), result)
+    let formula = if mind.is_empty() { formula } else { format!("{formula}. {}", say(mind, &[])) };
+    let result = worked.result.get(main).map_or_else(|| tell!("cert-worked-see_the_inputs"), |found| said(found, unit));
+    row(&title, formula, inputs(worked, main), result)
 }
 
 /// Returns the fields with their units, what was typed beside them, then the other values that came out.
@@ -53,14 +55,14 @@ fn inputs(worked: &Worked, main: &str) -> String {
     let mut parts: Vec<String> = given
         .map(|(name, value)| {
             let typed = worked.typed.get(name).and_then(Value::as_str);
-            let typed = typed.map_or_else(String::new, |typed| format!(" (entered {typed})"));
+            let typed = typed.map_or_else(String::new, |typed| tell!("cert-worked-entered", typed));
             format!("{} {}{typed}", words(name), said(value, unit(name)))
         })
         .collect();
     let others = worked.result.as_object().into_iter().flatten();
     let told =
         others.filter(|(name, value)| *name != main && *name != "caution" && *name != "strength" && !value.is_null());
-    parts.extend(told.map(|(name, value)| format!("gives {} {}", words(name), said(value, ""))));
+    parts.extend(told.map(|(name, value)| tell!("cert-worked-gives", name = words(name), value = said(value, ""))));
     parts.join("; ")
 }
 
@@ -72,9 +74,17 @@ fn words(name: &str) -> String {
 fn said(value: &Value, unit: &str) -> String {
     let bare = match value {
         Value::Number(number) => number.as_f64().map_or_else(String::new, short),
-        Value::Bool(yes) => if *yes { "yes" } else { "no" }.into(),
+        Value::Bool(yes) => {
+            if *yes {
+                tell!("cert-worked-yes")
+            } else {
+                tell!("cert-worked-no")
+            }
+        }
         Value::String(word) => word.replace('_', " "),
-        Value::Array(rows) if rows.iter().all(Value::is_array) && !rows.is_empty() => format!("{} rows", rows.len()),
+        Value::Array(rows) if rows.iter().all(Value::is_array) && !rows.is_empty() => {
+            tell!("cert-worked-rows", count = rows.len())
+        }
         Value::Array(all) => all.iter().map(|one| said(one, "")).collect::<Vec<_>>().join(", "),
         Value::Object(object) => {
             object.iter().map(|(name, one)| format!("{} {}", words(name), said(one, ""))).collect::<Vec<_>>().join(", ")
@@ -88,8 +98,9 @@ fn said(value: &Value, unit: &str) -> String {
 fn short(value: f64) -> String {
     let whole = if value == 0.0 { 0 } else { crate::maths::ln(value.abs()).div_euclid(std::f64::consts::LN_10) as i32 };
     let decimals = usize::try_from((5 - whole).clamp(0, 8)).unwrap_or(0);
-    let text = format!("{value:.decimals$}").replace('-', "−");
-    if text.contains('.') { text.trim_end_matches('0').trim_end_matches('.').to_owned() } else { text }
+    let text = crate::words::number(value, decimals);
+    let point = crate::words::point();
+    if text.contains(point) { text.trim_end_matches('0').trim_end_matches(point).to_owned() } else { text }
 }
 
 #[cfg(test)]

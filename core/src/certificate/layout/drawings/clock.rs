@@ -9,6 +9,7 @@ use crate::certificate::layout::sheet::Sheet;
 use crate::certificate::layout::text;
 use crate::certificate::layout::words;
 use crate::maths::{cos, sin};
+use crate::words::tell;
 use std::f64::consts::PI;
 
 const RADIUS: f64 = 9.8;
@@ -53,15 +54,19 @@ pub fn set(sheet: &mut Sheet, place: &Place) {
     sheet.figure(&alt(place), |sheet| {
         sheet.y += grid::LINE;
         let x = grid::column(4);
-        sheet.text(x, sheet.y, "Clock face", SMALL.bold());
-        sheet.text(x + 21.0, sheet.y, "looking downstream", TINY);
+        sheet.text(x, sheet.y, &tell!("cert-clock-clock_face"), SMALL.bold());
+        sheet.text(x + 21.0, sheet.y, &tell!("cert-clock-looking_downstream"), TINY);
         let face = Face { x: x + 28.0, y: sheet.y + 17.0 };
         dial(sheet, &face, place.patch.value().is_some());
         let mut labels = observations(sheet, &face, place);
         labels.extend(marks(sheet, &face, place));
         labels.extend(laterals(sheet, &face, place));
-        let patch = if place.patch.value().is_some() { ("patch", "all round") } else { ("no patch", "set") };
-        labels.push(Label { hour: 7.6, first: patch.0.to_string(), second: patch.1.to_string() });
+        let (first, second) = if place.patch.value().is_some() {
+            (tell!("cert-place-patch"), tell!("cert-words-all_round"))
+        } else {
+            (tell!("cert-clock-no_patch_set_1"), tell!("cert-clock-no_patch_set_2"))
+        };
+        labels.push(Label { hour: 7.6, first, second });
         set_labels(sheet, &face, labels);
     });
 }
@@ -70,12 +75,17 @@ fn alt(place: &Place) -> String {
     let seen: Vec<String> =
         place.observations.iter().map(|one| format!("{} {}", one.code, words::hours(one.around))).collect();
     let patch = match &place.patch {
-        Known::Known(_) => "patch all round".to_string(),
-        Known::Absent(why) => format!("no patch: {why}"),
+        Known::Known(_) => tell!("cert-clock-patch_all_round"),
+        Known::Absent(why) => tell!("cert-clock-no_patch", why),
     };
     let laterals = place.laterals.iter().filter(|one| one.covered);
     let laterals = laterals.map(|one| format!(", lateral DN {} at {} o’clock", one.dn_mm, one.hour));
-    format!("Clock face looking downstream: {}, {patch}{}", seen.join(", "), laterals.collect::<String>())
+    tell!(
+        "cert-clock-clock_face_looking_downstream",
+        patch,
+        seen = seen.join(", "),
+        laterals = laterals.collect::<String>()
+    )
 }
 
 fn dial(sheet: &mut Sheet, face: &Face, patched: bool) {
@@ -110,7 +120,7 @@ fn observations(sheet: &mut Sheet, face: &Face, place: &Place) -> Vec<Label> {
         if index <= RINGS {
             sheet.fill(face.sector(outer, inner, from, to), 0.0);
         }
-        let first = if index == 0 { "defect".to_string() } else { one.code.clone() };
+        let first = if index == 0 { tell!("cert-place-defect_2") } else { one.code.clone() };
         labels.push(Label { hour: middle(one.around), first, second: short(one.around) });
     }
     labels
@@ -123,7 +133,7 @@ fn marks(sheet: &mut Sheet, face: &Face, place: &Place) -> Vec<Label> {
         sheet.stroke(face.arc(RADIUS - 5.6, from, to), Pen::black(0.6).dashed(1.2, 0.7), false);
         labels.push(Label {
             hour: middle(mark.around),
-            first: format!("{}, dashed", mark.label),
+            first: tell!("cert-clock-dashed", label = mark.label),
             second: short(mark.around),
         });
     }
@@ -139,7 +149,7 @@ fn laterals(sheet: &mut Sheet, face: &Face, place: &Place) -> Vec<Label> {
         sheet.outline(polygon(face.at(RADIUS - 2.7, hour), (radius, radius), 24), Pen::black(0.3));
         let second = if sizes { format!("{}, DN {}", lateral.hour, lateral.dn_mm) } else { lateral.hour.to_string() };
         let hour = if lateral.hour == 12 { 11.9 } else { hour };
-        labels.push(Label { hour, first: "lateral".to_string(), second });
+        labels.push(Label { hour, first: tell!("cert-clock-lateral"), second });
     }
     labels
 }
@@ -154,7 +164,11 @@ fn middle(around: Around) -> f64 {
 }
 
 fn short(around: Around) -> String {
-    words::hours(around).replace(" o’clock", "")
+    match around {
+        Around::All => words::hours(around),
+        Around::At(hour) => tell!("cert-clock-at", hour),
+        Around::Arc { from_hour, to_hour } => tell!("cert-clock-from_to", from_hour, to_hour),
+    }
 }
 
 /// Sets the labels right and left of the face; the figures 3 and 9 stay free.

@@ -9,6 +9,7 @@ use crate::certificate::layout::page_one::Cut;
 use crate::certificate::layout::sheet::{Sheet, Slant};
 use crate::certificate::layout::text;
 use crate::certificate::layout::words::{metre, metres, number};
+use crate::words::tell;
 use crate::words::{Of, metres_between, value};
 
 const SCALES: [f64; 12] = [50.0, 100.0, 150.0, 200.0, 250.0, 300.0, 400.0, 500.0, 600.0, 750.0, 1000.0, 1500.0];
@@ -44,13 +45,13 @@ pub fn set(sheet: &mut Sheet, place: &Place, cut: &mut Cut) {
     let scale = scale(length_m, ROOM, &SCALES);
     sheet.figure(&alt(place), |sheet| {
         sheet.y += grid::LINE;
-        sheet.text(grid::LEFT, sheet.y, "The line to scale", SMALL.bold());
+        sheet.text(grid::LEFT, sheet.y, &tell!("cert-line-the_line_to_scale"), SMALL.bold());
         sheet.y += 12.0;
         let axis = Axis { left: grid::LEFT + 11.0, length_m, mm_per_m: 1000.0 / scale, y: sheet.y };
         let (down, hidden) = pipe(sheet, place, &axis);
         caption(sheet, place, scale, hidden);
         if hidden > 0 {
-            cut.texts.push(Note { label: "Laterals".to_string(), text: format!("{}.", laterals(place)) });
+            cut.texts.push(Note { label: tell!("cert-findings-laterals"), text: format!("{}.", laterals(place)) });
         }
         sheet.y += 8.2 + down;
         stations(sheet, place, &axis);
@@ -60,41 +61,38 @@ pub fn set(sheet: &mut Sheet, place: &Place, cut: &mut Cut) {
 
 fn alt(place: &Place) -> String {
     let patch = match &place.patch {
-        Known::Known(patch) => format!("patch at {}", metres_between(patch.from_um, patch.to_um)),
-        Known::Absent(why) => format!("no patch: {why}"),
+        Known::Known(patch) => tell!("cert-line-patch_at", stretch = metres_between(patch.from_um, patch.to_um)),
+        Known::Absent(why) => tell!("cert-clock-no_patch", why),
     };
-    format!("The line to scale, {} left, flow to the right; {patch}; {}", place.upstream, laterals(place))
+    tell!("cert-line-the_line_to_scale_left", patch, upstream = place.upstream, laterals = laterals(place))
 }
 
 fn laterals(place: &Place) -> String {
     if place.laterals.is_empty() {
-        return "no lateral".to_string();
+        return tell!("cert-line-no_lateral");
     }
     let one = |lateral: &Lateral| {
-        let opened = lateral.opened_percent.map_or(String::new(), |percent| format!(", opened to {percent} %"));
-        format!(
-            "{} {} (DN {}, {} o’clock{opened})",
-            metres(lateral.station_um, 2),
-            metre(),
-            lateral.dn_mm,
-            lateral.hour
+        let opened = lateral.opened_percent.map_or(String::new(), |percent| tell!("cert-line-opened_to", percent));
+        tell!(
+            "cert-line-dn_oclock",
+            opened,
+            at = metres(lateral.station_um, 2),
+            unit = metre(),
+            dn = lateral.dn_mm,
+            hour = lateral.hour
         )
     };
-    format!("laterals at {}", place.laterals.iter().map(one).collect::<Vec<_>>().join(", "))
+    tell!("cert-line-laterals_at", each = place.laterals.iter().map(one).collect::<Vec<_>>().join(", "))
 }
 
 fn caption(sheet: &mut Sheet, place: &Place, scale: f64, hidden: usize) {
     let laterals = match (one_size(place), place.laterals.is_empty()) {
-        (_, true) => "no lateral".to_string(),
-        (Some(dn), _) => format!("laterals DN {dn}"),
-        (None, _) => "DN of a lateral in brackets".to_string(),
+        (_, true) => tell!("cert-line-no_lateral"),
+        (Some(dn), _) => tell!("cert-line-laterals_dn", dn),
+        (None, _) => tell!("cert-line-dn_of_a_lateral_in"),
     };
-    let hidden = if hidden > 0 {
-        format!("; {hidden} of them without their figures, which stand in the notes")
-    } else {
-        String::new()
-    };
-    let text = format!("1 : {scale}, seen from above, flow left to right; {laterals}{hidden}");
+    let hidden = if hidden > 0 { tell!("cert-line-of_them_without_their_figures", hidden) } else { String::new() };
+    let text = tell!("cert-line-1_seen_from_above_flow", scale = scale.to_string(), laterals, hidden);
     sheet.text(grid::LEFT + 34.0, sheet.y - 12.0, &text, TINY);
 }
 
@@ -168,7 +166,8 @@ fn mended(sheet: &mut Sheet, place: &Place, axis: &Axis) -> f64 {
 }
 
 fn mended_label(place: &Place, centre: f64) -> String {
-    let word = if place.patch.value().is_some() { "patch" } else { "defect, no patch" };
+    let word =
+        if place.patch.value().is_some() { tell!("cert-place-patch") } else { tell!("cert-line-defect_no_patch") };
     format!("{word} {}", number(value(Of::Metres, centre * 1e6), 2))
 }
 
@@ -265,7 +264,7 @@ fn stations(sheet: &mut Sheet, place: &Place, axis: &Axis) {
     let step = step.into_iter().find(|step| length / step <= 14.0).unwrap_or(length / 10.0);
     for (row, name, reversed) in [(0.0, &place.upstream, false), (4.8, &place.downstream, true)] {
         let y = sheet.y + row;
-        let label = format!("0 {} from {name}", metre());
+        let label = tell!("cert-line-0_from", name, unit = metre());
         let style = TINY.bold();
         let (lines, _) = text::wrap_at_most(sheet.fonts, &label, (axis.right() - axis.left) / 2.0, style, 1);
         let label = lines.into_iter().next().unwrap_or_default();

@@ -10,6 +10,7 @@ use super::page_one::Cut;
 use super::sheet::Sheet;
 use crate::certificate::content::{Around, Known};
 use crate::maths::{cos, sin};
+use crate::words::tell;
 use std::f64::consts::TAU;
 
 /// Sets the drawings below the cursor, or says why there are none.
@@ -27,7 +28,7 @@ pub fn set(sheet: &mut Sheet, cut: &mut Cut) {
         }
         Known::Absent(why) => {
             sheet.y += grid::LINE;
-            sheet.text(grid::LEFT, sheet.y, "No drawing", SMALL.bold());
+            sheet.text(grid::LEFT, sheet.y, &tell!("cert-mod-no_drawing"), SMALL.bold());
             sheet.text(grid::LEFT + 34.0, sheet.y, why, TINY);
         }
     }

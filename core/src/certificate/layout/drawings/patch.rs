@@ -10,6 +10,7 @@ use crate::certificate::layout::text;
 use crate::certificate::layout::words::{self, metres};
 use crate::units::Length;
 use crate::words::mm_down;
+use crate::words::tell;
 use std::f64::consts::PI;
 
 const SCALES: [f64; 12] = [4.0, 5.0, 10.0, 15.0, 20.0, 25.0, 40.0, 50.0, 75.0, 100.0, 200.0, 500.0];
@@ -63,7 +64,7 @@ pub fn set(sheet: &mut Sheet, place: &Place) {
     let scale = scale((to - from).max(0.05), ROOM, &SCALES);
     sheet.figure(&alt(place), |sheet| {
         sheet.y += grid::LINE;
-        sheet.text(grid::LEFT, sheet.y, "Patch and defect", SMALL.bold());
+        sheet.text(grid::LEFT, sheet.y, &tell!("cert-patch-patch_and_defect"), SMALL.bold());
         caption(sheet, place, scale);
         sheet.y += 6.8;
         let area = Area::new(grid::LEFT + 5.0, sheet.y, grid::LEFT + 82.0, sheet.y + RING);
@@ -76,10 +77,11 @@ pub fn set(sheet: &mut Sheet, place: &Place) {
 }
 
 fn caption(sheet: &mut Sheet, place: &Place, scale: f64) {
-    let text = format!(
-        "1 : {scale} along the pipe; wall unrolled, cut at 6 o’clock; {} from {}",
-        words::metre(),
-        place.upstream
+    let text = tell!(
+        "cert-patch-1_along_the_pipe_wall",
+        scale = scale.to_string(),
+        unit = words::metre(),
+        upstream = place.upstream
     );
     let (lines, _) = text::wrap_at_most(sheet.fonts, &text, grid::column(4) - grid::LEFT - 36.0, TINY, 1);
     sheet.lines_at(grid::LEFT + 34.0, sheet.y, &lines, TINY);
@@ -88,22 +90,31 @@ fn caption(sheet: &mut Sheet, place: &Place, scale: f64) {
 fn alt(place: &Place) -> String {
     let patch = match &place.patch {
         Known::Known(patch) => {
-            format!("patch {} to {} {}", metres(patch.from_um, 3), metres(patch.to_um, 3), words::metre())
+            tell!(
+                "cert-patch-patch_to",
+                from = metres(patch.from_um, 3),
+                to = metres(patch.to_um, 3),
+                unit = words::metre()
+            )
         }
-        Known::Absent(why) => format!("no patch: {why}"),
+        Known::Absent(why) => tell!("cert-clock-no_patch", why),
     };
     let seen = place.observations.iter().map(|one| {
         let (from, to) = (metres(one.stretch.from_um, 3), metres(one.stretch.to_um, 3));
-        format!("; {} {from} to {to} {}, {}", one.code, words::metre(), words::hours(one.around))
+        tell!("cert-patch-to", from, to, code = one.code, unit = words::metre(), around = words::hours(one.around))
     });
     let cover = match &place.cover {
         Known::Known(cover) => {
             let whole = |mm: i64| mm_down(Length::from_um(mm.saturating_mul(1_000)));
-            format!("; cover left {} upstream and {} downstream", whole(cover.upstream_mm), whole(cover.downstream_mm))
+            tell!(
+                "cert-patch-cover_left_upstream_and_downstream",
+                upstream = whole(cover.upstream_mm),
+                downstream = whole(cover.downstream_mm)
+            )
         }
         Known::Absent(_) => String::new(),
     };
-    format!("The wall unrolled: {patch}{}{cover}", seen.collect::<String>())
+    tell!("cert-patch-the_wall_unrolled", patch, cover, seen = seen.collect::<String>())
 }
 
 pub struct Drawing<'s, 'a> {

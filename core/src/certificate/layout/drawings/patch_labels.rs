@@ -8,6 +8,7 @@ use crate::certificate::layout::labels::Area;
 use crate::certificate::layout::text;
 use crate::certificate::layout::words::{self, metres};
 use crate::units::Length;
+use crate::words::tell;
 use crate::words::{mm_down, mm_up};
 
 /// The width of the column.
@@ -77,8 +78,8 @@ impl Drawing<'_, '_> {
             let x = (patch_left + 1.2).max(opening.centre().0 - 14.0);
             places.extend([(x, opening.bottom + 2.6, Align::Left), (x, opening.top - 1.0, Align::Left)]);
             let station = metres(lateral.station_um, 2);
-            let long = format!("lateral DN {}, {station}", lateral.dn_mm);
-            let short = format!("DN {}, {station}", lateral.dn_mm);
+            let long = tell!("cert-patch-lateral_dn", station, dn = lateral.dn_mm);
+            let short = tell!("cert-patch-dn", station, dn = lateral.dn_mm);
             let bounds = self.wall.area;
             if !self.label(&long, TINY, &places, (bounds, None)) && !self.label(&short, TINY, &places, (bounds, None)) {
                 self.aside.push(long);
@@ -92,14 +93,14 @@ impl Drawing<'_, '_> {
         let (from, to) = (self.wall.x(patch.from_um.as_m()), self.wall.x(patch.to_um.as_m()));
         let (high, low) = (top + 3.2, bottom - 1.2);
         let host = [(left + 0.8, high, Align::Left), (left + 0.8, low, Align::Left), (to + 1.0, high, Align::Left)];
-        self.label("host pipe", TINY, &host, (self.wall.area, None));
+        self.label(&tell!("cert-pressure-host_pipe"), TINY, &host, (self.wall.area, None));
         let inside = [
             (from + 1.2, high, Align::Left),
             (from + 1.2, low, Align::Left),
             (to - 1.2, high, Align::Right),
             (to - 1.2, low, Align::Right),
         ];
-        self.label("patch", TINY, &inside, (self.wall.area, None));
+        self.label(&tell!("cert-place-patch"), TINY, &inside, (self.wall.area, None));
     }
 
     /// Sets a label at the first place inside `bounds` where it meets nothing; returns whether there was one. On its own
@@ -141,7 +142,7 @@ impl Drawing<'_, '_> {
         if rows.len() > COLUMN_LINES {
             let more = rows.len() - COLUMN_LINES + 1;
             rows.truncate(COLUMN_LINES - 1);
-            rows.push((format!("and {more} more, not drawn"), false));
+            rows.push((tell!("cert-patch-and_more_not_drawn", more), false));
         }
         let (x, mut y) = (self.wall.area.right + 3.0, self.wall.area.top + 3.4);
         for (text, bold) in rows {
@@ -200,15 +201,15 @@ fn whole(millimetres: i64) -> Length {
 fn cover(place: &Place) -> Vec<(String, bool)> {
     match &place.cover {
         Known::Known(Cover { errors_mm, upstream_mm, downstream_mm, required_mm }) => vec![
-            ("Cover of the defect,".to_string(), false),
-            (format!("less errors of {}", mm_up(whole(*errors_mm))), false),
-            (format!("{} upstream", mm_down(whole(*upstream_mm))), true),
-            (format!("{} downstream", mm_down(whole(*downstream_mm))), true),
+            (tell!("cert-patch-cover_of_the_defect"), false),
+            (tell!("cert-patch-less_errors_of", length = mm_up(whole(*errors_mm))), false),
+            (tell!("cert-patch-upstream", length = mm_down(whole(*upstream_mm))), true),
+            (tell!("cert-patch-downstream", length = mm_down(whole(*downstream_mm))), true),
             match required_mm {
-                Known::Known(required) => (format!("required {}", mm_up(whole(*required))), false),
-                Known::Absent(why) => (format!("none required: {why}"), false),
+                Known::Known(required) => (tell!("cert-patch-required", length = mm_up(whole(*required))), false),
+                Known::Absent(why) => (tell!("cert-patch-none_required", why), false),
             },
         ],
-        Known::Absent(why) => vec![("No cover:".to_string(), false), (why.clone(), false)],
+        Known::Absent(why) => vec![(tell!("cert-patch-no_cover"), false), (why.clone(), false)],
     }
 }

@@ -10,12 +10,13 @@ use crate::certificate::layout::grid::{self, Align, TINY};
 use crate::certificate::layout::labels::{Area, spread};
 use crate::certificate::layout::sheet::Sheet;
 use crate::certificate::layout::words;
+use crate::words::tell;
 
 /// Draws the panel below `top`.
 pub fn set(sheet: &mut Sheet, hold: &Hold, time: &Time, top: f64) {
     let bottom = top + PRESSURE;
     let (scale, step) = pressure_scale(hold, bottom);
-    sheet.text(grid::LEFT, top - 1.6, &format!("Pressure, {}", words::bar_unit()), TINY.bold());
+    sheet.text(grid::LEFT, top - 1.6, &tell!("cert-pressure-pressure", unit = words::bar_unit()), TINY.bold());
     legend(sheet, top - 1.6);
     gaps(sheet, hold, time, (top, bottom));
     upright(sheet, &scale, step, 1);
@@ -36,8 +37,8 @@ pub fn set(sheet: &mut Sheet, hold: &Hold, time: &Time, top: f64) {
 }
 
 fn legend(sheet: &mut Sheet, y: f64) {
-    let text = "●  read by hand     □  sensor     ▼  outside the window     hatched: not witnessed";
-    sheet.text(AXIS_RIGHT, y, text, TINY.right());
+    let text = tell!("cert-pressure-read_by_hand_sensor_outside");
+    sheet.text(AXIS_RIGHT, y, &text, TINY.right());
 }
 
 /// Returns the scale, and the step of its ticks in bar.
@@ -69,14 +70,15 @@ fn limits(hold: &Hold, scale: &Scale) -> Vec<Limit> {
         value: format!("{} {}", words::number(bar, 2), words::bar_unit()),
         pen: Pen::black(0.35).dashed(2.0, 1.0),
     };
-    let mut limits = vec![limit(upper, "upper limit"), limit(lower, "lower limit")];
+    let mut limits =
+        vec![limit(upper, &tell!("cert-pressure-upper_limit")), limit(lower, &tell!("cert-pressure-lower_limit"))];
     if let Some(least) = window.least_net {
         let bar = words::shown_bar(least.gauge_pa);
         if bar > scale.low && bar < lower - 0.005 {
             limits.push(Limit {
                 bar,
-                name: format!("least net {}", words::bar(least.net_pa)),
-                value: format!("= {} {} gauge", words::number(bar, 3), words::bar_unit()),
+                name: tell!("cert-pressure-least_net", net = words::bar(least.net_pa)),
+                value: tell!("cert-pressure-gauge", value = words::number(bar, 3), unit = words::bar_unit()),
                 pen: Pen::black(0.3).dashed(0.4, 0.8),
             });
         }
@@ -97,7 +99,7 @@ fn set_limits(sheet: &mut Sheet, limits: &[Limit], scale: &Scale) {
 
 /// Writes into the wide gaps what they are.
 fn not_witnessed(sheet: &mut Sheet, hold: &Hold, time: &Time, scale: &Scale) {
-    let width = sheet.measure("not witnessed", TINY.bold()) + 2.0;
+    let width = sheet.measure(&tell!("cert-pressure-not_witnessed"), TINY.bold()) + 2.0;
     let window = &hold.window;
     let middle = (scale.y(words::shown_bar(window.lower_pa)) + scale.y(words::shown_bar(window.upper_pa))) / 2.0;
     let y = middle.min(scale.bottom - width / 2.0).max(scale.bottom - scale.height + width / 2.0);
@@ -106,7 +108,7 @@ fn not_witnessed(sheet: &mut Sheet, hold: &Hold, time: &Time, scale: &Scale) {
         if to - from > 4.6 {
             let x = (from + to) / 2.0;
             sheet.fill_area(Area::new(x - 2.1, y - width / 2.0, x + 2.1, y + width / 2.0), 1.0);
-            sheet.turned(x + 0.9, y + width / 2.0 - 1.0, 90.0, "not witnessed", TINY.bold());
+            sheet.turned(x + 0.9, y + width / 2.0 - 1.0, 90.0, &tell!("cert-pressure-not_witnessed"), TINY.bold());
         }
     }
 }
@@ -154,7 +156,12 @@ fn point(sheet: &mut Sheet, one: &Reading, (x, y): (f64, f64)) {
 
 /// Labels a reading outside the window where the label meets nothing; the table of readings has it anyway.
 fn outside(sheet: &mut Sheet, one: &Reading, (x, y): (f64, f64), bounds: Area, taken: &mut Vec<Area>) {
-    let value = format!("{} {} at {}", words::bar(one.pressure_pa), words::bar_unit(), sheet.clock.minute(one.at_ms));
+    let value = tell!(
+        "cert-pressure-at",
+        value = words::bar(one.pressure_pa),
+        unit = words::bar_unit(),
+        at = sheet.clock.minute(one.at_ms)
+    );
     let full = one.why.as_ref().map(|why| format!("{value}: {why}"));
     let places = [
         (x + 2.4, y + 0.9, Align::Left),

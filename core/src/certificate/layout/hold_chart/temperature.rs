@@ -9,17 +9,18 @@ use crate::certificate::layout::grid::{self, TINY};
 use crate::certificate::layout::labels::spread;
 use crate::certificate::layout::sheet::Sheet;
 use crate::certificate::layout::words;
+use crate::words::tell;
 
 /// Draws the panel below `top`.
 pub fn set(sheet: &mut Sheet, hold: &Hold, time: &Time, top: f64) {
     let bottom = top + TEMPERATURE;
-    sheet.text(grid::LEFT, top - 1.6, &format!("Temperature, {}", words::degree()), TINY.bold());
+    sheet.text(grid::LEFT, top - 1.6, &tell!("cert-temperature-temperature", degree = words::degree()), TINY.bold());
     let values = hold.readings.iter().flat_map(|one| [one.pipe_millicelsius, one.patch_millicelsius]).flatten();
     let (low, high) = values.map(words::shown_celsius).fold((f64::MAX, f64::MIN), |(a, b), v| (a.min(v), b.max(v)));
     sheet.line((AXIS_LEFT, top), (AXIS_LEFT, bottom), Pen::black(0.25));
     sheet.line((AXIS_LEFT, bottom), (AXIS_RIGHT, bottom), Pen::black(0.25));
     if low > high {
-        sheet.text(AXIS_LEFT + 2.0, top + 4.0, "not read", TINY);
+        sheet.text(AXIS_LEFT + 2.0, top + 4.0, &tell!("cert-temperature-not_read"), TINY);
         return;
     }
     let (low, high) =
@@ -43,10 +44,11 @@ pub fn set(sheet: &mut Sheet, hold: &Hold, time: &Time, top: f64) {
         }
     }
     let last = |y: &dyn Fn(&Reading) -> Option<f64>| hold.readings.iter().rev().find_map(y);
-    let mut named: Vec<(f64, &str)> = [(last(&patch), "◆ patch end"), (last(&pipe), "○ pipe wall")]
-        .into_iter()
-        .filter_map(|(y, name)| y.map(|y| (y + 0.8, name)))
-        .collect();
+    let mut named: Vec<(f64, String)> =
+        [(last(&patch), tell!("cert-temperature-patch_end")), (last(&pipe), tell!("cert-temperature-pipe_wall"))]
+            .into_iter()
+            .filter_map(|(y, name)| y.map(|y| (y + 0.8, name)))
+            .collect();
     named.sort_by(|a, b| a.0.total_cmp(&b.0));
     let wanted: Vec<(f64, f64)> = named.iter().map(|(y, _)| (*y, 2.9)).collect();
     for ((_, name), y) in named.iter().zip(spread(&wanted, top - 2.0, bottom + 3.0)) {
