@@ -8,6 +8,7 @@
 # make bench-ui how fast the screens feel, printed
 # make pictures the few of them that the README shows, anew in docs/pictures
 # make deb      the Debian package of window and command line; prints its path
+# make apk      the Android package, where SDK and NDK are; elsewhere it says what is missing (docs/android.md)
 # make android  type-checks the window for phones (about ten minutes the first time)
 # make deps     what the targets above need, without running them
 #
@@ -18,7 +19,7 @@ SHELL := /bin/bash
 .ONESHELL:
 .SILENT:
 .DEFAULT_GOAL := run
-.PHONY: run window serve test kills fuzz screens pictures android deb deps deps-core deps-window deps-test bench-ui
+.PHONY: run window serve test kills fuzz screens pictures android apk deb deps deps-core deps-window deps-test bench-ui
 
 export PATH := $(HOME)/.cargo/bin:$(PATH)
 BUILT := $(or $(CARGO_TARGET_DIR),target)/debug
@@ -105,6 +106,9 @@ pictures: deps-core deps-test
 
 deb: deps-core deps-window
 	src-tauri/deb.sh
+
+apk: deps-core
+	src-tauri/build-apk.sh
 
 android: deps-core
 	tests/android-check.sh
