@@ -45,22 +45,56 @@ export const shownAs = (unit) => (customary ? CUSTOMARY[unit] : undefined);
 
 const inShown = ({ per, plus = 0 }, steps) => (steps - plus) / per;
 
-/** Returns the bare figure of a wire quantity: `figure("m", 18_570_000)` is `18.57`. */
-export const figure = (unit, steps, digits = UNITS[unit].digits) => number(steps / UNITS[unit].steps, digits);
+/** Returns the unit in which a wire quantity is shown now. */
+export const unitOf = (unit) => shownAs(UNITS[unit].unit)?.unit ?? UNITS[unit].unit;
 
-/** Returns figure and unit: `quantity("bar", 121_000)` is `1.21 bar`. */
-export function quantity(unit, steps, digits) {
+/** Returns a wire quantity as a number in the unit that is shown, for a drawing. */
+export function amount(unit, steps) {
   const other = shownAs(UNITS[unit].unit);
-  return other ? `${number(inShown(other, steps), other.digits)}${NB}${other.unit}` : `${figure(unit, steps, digits)}${NB}${UNITS[unit].unit}`;
+  return other ? inShown(other, steps) : steps / UNITS[unit].steps;
 }
 
-/** Returns a figure without zeros at its end, for temperatures and limits: 17.5, 9. */
-export const trim = (unit, steps, most = 1) => String(Number((steps / UNITS[unit].steps).toFixed(most))).replace("-", "\u2212").replace(".", point);
+// Decimals beyond the usual ones are kept in the other unit too.
+function decimals(unit, asked) {
+  const { unit: own, digits } = UNITS[unit];
+  const other = shownAs(own);
+  return other ? other.digits + Math.max(0, (asked ?? digits) - digits) : asked ?? digits;
+}
+
+/** Returns the bare figure of a wire quantity: `figure("m", 18_570_000)` is `18.57`, or `60.93` where feet are shown. */
+export const figure = (unit, steps, digits) => number(amount(unit, steps), decimals(unit, digits));
+
+/** Returns the bare figure rounded down, for what must not look larger than it is. */
+export function down(unit, steps) {
+  const ten = 10 ** decimals(unit);
+  return number(Math.floor(Number((amount(unit, steps) * ten).toFixed(6))) / ten, decimals(unit));
+}
+
+/** Returns figure and unit: `quantity("bar", 121_000)` is `1.21 bar`. */
+export const quantity = (unit, steps, digits) => `${figure(unit, steps, digits)}${NB}${unitOf(unit)}`;
+
+/** Returns figure and unit without zeros at the end, for temperatures and limits: `17.5 °C`, `9 °C`. */
+export function short(unit, steps, most = 1) {
+  const shown = amount(unit, steps).toFixed(shownAs(UNITS[unit].unit)?.digits ?? most);
+  return `${number(Number(shown), (String(Number(shown)).split(".")[1] ?? "").length)}${NB}${unitOf(unit)}`;
+}
+
+/** Returns a bare range: `1.10 – 1.40`. */
+export const between = (unit, low, high, digits) => `${figure(unit, low, digits)}${NB}–${NB}${figure(unit, high, digits)}`;
 
 /** Returns a range with its unit once: `1.10 – 1.40 bar`. */
-export function range(unit, low, high, digits) {
-  const other = shownAs(UNITS[unit].unit);
-  return `${other ? number(inShown(other, low), other.digits) : figure(unit, low, digits)}${NB}–${NB}${quantity(unit, high, digits)}`;
+export const range = (unit, low, high, digits) => `${figure(unit, low, digits)}${NB}–${NB}${quantity(unit, high, digits)}`;
+
+/** Returns a number of a field in words, by the shape of the field: its unit, the wire steps of one, its decimals. */
+export function shaped({ unit, per, decimals: digits }, value) {
+  const known = Object.keys(UNITS).find((name) => UNITS[name].unit === unit);
+  return known ? quantity(known, (value * UNITS[known].steps) / per, digits) : `${number(value / per, digits)}${unit && `${NB}${unit}`}`;
+}
+
+// How many of a field's own steps make one unit that is shown: a field may record kilograms in grams.
+function stepped(other, unit, steps) {
+  const of = steps / Object.values(UNITS).find((one) => one.unit === unit).steps;
+  return { ...other, per: other.per * of, plus: (other.plus ?? 0) * of };
 }
 
 /**
@@ -68,27 +102,37 @@ export function range(unit, low, high, digits) {
  * typed carries its unit and stays as it is. `shown` and `own` tell the form what nobody has touched.
  */
 export function localEntry({ unit, steps, value, step, min, max, digits, start }) {
-  const other = shownAs(unit);
-  if (!other || ![1e6, 1e5, 1e3].includes(steps)) return { unit, steps, value: bare(value, unit), step, min, max, digits, start };
+  const known = shownAs(unit);
+  const other = known && steps > 1 && stepped(known, unit, steps);
+  if (!other) return { unit, steps, value: bare(value, unit), step, min, max, digits, start };
   const turned = (of) => (of === undefined || of === null || of === "" ? of : Number(inShown(other, Number(of) * steps).toFixed(other.digits)));
   const plain = typed(String(value ?? ""));
   const shown = plain === null ? bare(value, other.unit) : inShown(other, plain * steps).toFixed(other.digits);
-  return { unit: other.unit, steps: other.per, plus: other.plus ?? 0, value: shown, own: plain === null ? undefined : Math.round(plain * steps), step: other.step, min: turned(min), max: turned(max), digits: other.digits, start: turned(start) };
+  return { unit: other.unit, steps: other.per, plus: other.plus, value: shown, own: plain === null ? undefined : Math.round(plain * steps), step: other.step, min: turned(min), max: turned(max), digits: other.digits, start: turned(start) };
 }
 
 /** Returns a figure that stands beside an entry: bare in the recorded unit, with its unit in any other. */
 export const beside = (unit, steps, digits) => (shownAs(UNITS[unit].unit) ? quantity(unit, steps) : figure(unit, steps, digits));
 
-/** Returns what was typed as a number in the recorded unit, or null: `inRecorded("bar", "17.4 psi")` is 1.1997. */
-export function inRecorded(unit, text) {
-  const { steps, unit: own } = UNITS[unit];
+/**
+ * Returns what was typed as a number in the recorded unit, or null: `inRecorded("bar", "17.4 psi")` is 1.1997. A field gives
+ * its { unit, steps } instead of a name.
+ */
+export function inRecorded(of, text) {
+  const { steps, unit: own } = UNITS[of] ?? of;
   const other = CUSTOMARY[own];
   const plain = typed(bare(text, other?.unit ?? own));
   return plain === null || !other || !String(text).endsWith(` ${other.unit}`) ? typed(bare(text, own)) : (plain * other.per + (other.plus ?? 0)) / steps;
 }
 
-/** Returns between which gauge pressures, in pascals, a reading is likely; outside, a slip of the unit is asked about. */
-export const likelyGauge = ({ lower_pa: lower, upper_pa: upper }) => [Math.round(0.3 * lower), Math.round(2 * upper)];
+/** Returns between which steps a value is likely that is expected from `low` to `high`; outside, a slip of the unit is asked about. */
+export const likely = (low, high = low) => [Math.round(0.3 * low), Math.round(2 * high)];
+
+/** Returns the same for a gauge pressure, from its window. */
+export const likelyGauge = ({ lower_pa: lower, upper_pa: upper }) => likely(lower, upper);
+
+/** Between which temperatures, in thousandths of °C, a reading beside a manhole is likely. */
+export const LIKELY_CELSIUS = [-20_000, 45_000];
 
 const bare = (value, unit) => { const text = String(value ?? ""); return text.endsWith(` ${unit}`) ? text.slice(0, -unit.length - 1) : text; };
 

@@ -1,7 +1,7 @@
 // Detail A: what lies at the defect, to one scale. Cover is what is left on each side.
 
 import { html } from "../html.js";
-import { number } from "../format.js";
+import { down, figure } from "../format.js";
 import { say } from "../text/say.js";
 import { at, bar, drawing, line, pct, text } from "./svg.js";
 
@@ -19,12 +19,12 @@ export function detail({ packer_mm: packer, patch_mm: patch, defect_mm: defect, 
     <svg x="${x(offset - packer / 2)}" y="36" width="${pct(packer, whole)}" height="62"><rect class="d-packer" width="100%" height="100%" rx="14"/></svg>
     ${bar(x(from), 31, pct(patch, whole), 7, "d-patch")}${bar(x(from), 96, pct(patch, whole), 7, "d-patch")}
     ${crack(defect, whole)}${line("d-dash", x(0), 6, x(0), 160)}
-    ${text(x(offset), 58, say("detail.patch", { n: number(patch) }), { end: "middle", bold: true, halo: true })}
-    ${text(x(offset), 79, say("detail.packer", { n: number(packer) }), { end: "middle", halo: true })}
+    ${text(x(offset), 58, say("detail.patch", { n: figure("mm", patch * 1e3) }), { end: "middle", bold: true, halo: true })}
+    ${text(x(offset), 79, say("detail.packer", { n: figure("mm", packer * 1e3) }), { end: "middle", halo: true })}
     ${line("d-thin", x(from), 134, x(to), 134)}${[from, -defect / 2, defect / 2, to].map((mm) => html`${line("d-faint", x(mm), 118, x(mm), 139)}${at(x(mm), 134, html`<path class="d-line" d="M-4 4L4 -4"/>`)}`)}
-    ${text(x(from), 138, say("detail.cover_left", { n: number(cover[0]) }), { dx: -10, end: "end", bold: true })}
-    ${text(x(to), 138, say("detail.cover_right", { n: number(cover[1]) }), { dx: 10, bold: true })}
-    ${text(x(0), 153, say("detail.defect", { n: number(defect) }), { end: "middle", halo: true })}` });
+    ${text(x(from), 138, say("detail.cover_left", { n: down("mm", cover[0] * 1e3) }), { dx: -10, end: "end", bold: true })}
+    ${text(x(to), 138, say("detail.cover_right", { n: down("mm", cover[1] * 1e3) }), { dx: 10, bold: true })}
+    ${text(x(0), 153, say("detail.defect", { n: figure("mm", defect * 1e3) }), { end: "middle", halo: true })}` });
 }
 
 const wall = () => html`${bar("0", 21, "100%", 9, "d-ground")}${bar("0", 104, "100%", 9, "d-ground")}

@@ -1,7 +1,7 @@
 // Edges: the patch as it was found, with folds, lifts and laterals.
 
 import { html } from "../html.js";
-import { number } from "../format.js";
+import { quantity } from "../format.js";
 import { say } from "../text/say.js";
 import { at, bar, drawing, line, text } from "./svg.js";
 
@@ -18,7 +18,7 @@ export function edges({ from_m: from, to_m: to, found = [], upstream_left: up = 
     ${[30, 128].map((y) => line("d-line", "0%", y, "100%", y))}${bar(`${LEFT}%`, 31, `${WIDE}%`, 6, "d-patch")}${bar(`${LEFT}%`, 121, `${WIDE}%`, 6, "d-patch")}
     ${[`${LEFT}%`, `${LEFT + WIDE}%`].map((edge) => line("d-dash", edge, 12, edge, 148))}
     ${found.map((one) => mark(one, x(one.at_m)))}
-    ${text(`${LEFT}%`, 164, say("unit.m", { n: number(from, 2) }), { end: "middle", bold: true })}${text(`${LEFT + WIDE}%`, 164, say("unit.m", { n: number(to, 2) }), { end: "middle", bold: true })}
+    ${text(`${LEFT}%`, 164, quantity("m", from * 1e6), { end: "middle", bold: true })}${text(`${LEFT + WIDE}%`, 164, quantity("m", to * 1e6), { end: "middle", bold: true })}
     ${text("0%", 10, say(up ? "edge.upstream" : "edge.downstream"))}${text("100%", 10, say(up ? "edge.downstream" : "edge.upstream"), { end: "end" })}` });
 }
 

@@ -1,7 +1,7 @@
 // Hold chart: pressure against time, the window clear between hatched limits, what was not witnessed, now, and the release.
 
 import { html } from "../html.js";
-import { number, time } from "../format.js";
+import { figure, time } from "../format.js";
 import { say } from "../text/say.js";
 import { at, bar, drawing, hatch, line, pct, text } from "./svg.js";
 
@@ -18,7 +18,7 @@ export function holdChart({ id, height = 176, readings, window_bar: [lower, uppe
   const y = scale(readings, lower, upper, foot);
   return drawing({ height, label, inside: html`${hatch(`${id}-out`, "d-hatch", 7)}${hatch(`${id}-gap`, "d-hatch-edge", 3.5)}
     ${bar("0", TOP, "100%", y(upper) - TOP, "", `${id}-out`)}${bar("0", y(lower), "100%", foot - y(lower), "", `${id}-out`)}
-    ${[[upper, "hold.upper", -9], [lower, "hold.lower", 17]].map(([limit, code, dy]) => html`${line("d-line", "0%", y(limit), "100%", y(limit))}${text("0%", y(limit) + dy, say(code, { bar: number(limit, 2) }), { halo: true })}`)}
+    ${[[upper, "hold.upper", -9], [lower, "hold.lower", 17]].map(([limit, code, dy]) => html`${line("d-line", "0%", y(limit), "100%", y(limit))}${text("0%", y(limit) + dy, say(code, { bar: figure("bar", limit * 1e5) }), { halo: true })}`)}
     ${gaps.map((gap) => gapOf(gap, x, y(upper), y(lower), id))}
     ${readings.slice(1).map((reading, i) => line(across(readings[i], reading, gaps) ? "d-dash" : "d-heavy", x(readings[i].at_ms), y(readings[i].bar), x(reading.at_ms), y(reading.bar)))}
     ${readings.map((reading) => at(x(reading.at_ms), y(reading.bar), reading.bar < lower || reading.bar > upper ? html`<path class="d-trouble" d="M0 -8L8 6H-8Z"/>` : html`<circle class="d-point" r="4.5"/>`))}

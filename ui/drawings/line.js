@@ -1,7 +1,7 @@
 // The line in side view: shafts, hose, rope, packer, patch and the reading point. A plan of laterals where asked.
 
 import { html } from "../html.js";
-import { number } from "../format.js";
+import { amount, number, quantity } from "../format.js";
 import { say } from "../text/say.js";
 import { arc as arcPath, at, bar, drawing, line, multiple, pct, polar, text, ticks } from "./svg.js";
 
@@ -22,7 +22,7 @@ export function lineView({ nodes, length_m: length, laterals_m: laterals = [], p
     ${read !== null && hose && readingPoint(hose, place)}
     ${packer && packerOf(packer, place)}${patch && patchOf(patch, place)}
     ${target !== undefined && line("d-dash", place.x(target), 56, place.x(target), 103)}
-    ${named && text(place.x(target), 50, say("unit.m", { n: number(target, 2) }), { dx: 6, bold: true, halo: true })}
+    ${named && text(place.x(target), 50, quantity("m", target * 1e6), { dx: 6, bold: true, halo: true })}
     ${detail && ring(target, place)}${stationRule(length, 106)}` });
 }
 
@@ -153,10 +153,11 @@ function mark(arc, dots, picked) {
     ${dots.map((hour) => { const [x, y] = polar(hour, arc ? 6.5 : 8.5); return html`<circle class="d-ink" cx="${x}" cy="${y}" r="3"/>`; })}`;
 }
 
-// Stations from the centre of the reference node. The last figure is the length itself.
-const stationRule = (length, y) => {
-  const named = length > 60 ? 20 : length > 12 ? 10 : length > 4 ? 2 : 1;
+// Stations from the centre of the reference node, in the unit that is shown. The last figure is the length itself.
+const stationRule = (metres, y) => {
+  const length = amount("m", metres * 1e6);
+  const named = [[600, 200], [250, 100], [120, 50], [60, 20], [12, 10], [4, 2]].find(([above]) => length > above)?.[1] ?? 1;
   return html`${line("d-thin", "0%", y, "100%", y)}${ticks({ from: 0, to: length, every: named / 10, y, long: (m) => multiple(m, named), mid: (m) => multiple(m, named / 2),
     name: (m) => (multiple(m, named) && m < length * 0.82 ? (m === 0 ? undefined : number(m)) : undefined) })}
-  ${text("0%", y + 23, "0", { soft: true, end: "middle" })}${line("d-thin", "100%", y, "100%", y + 9)}${text("100%", y + 23, say("unit.m", { n: number(length, 2) }), { soft: true, end: "end", dx: 20 })}`;
+  ${text("0%", y + 23, "0", { soft: true, end: "middle" })}${line("d-thin", "100%", y, "100%", y + 9)}${text("100%", y + 23, quantity("m", metres * 1e6), { soft: true, end: "end", dx: 20 })}`;
 };

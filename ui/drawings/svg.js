@@ -56,5 +56,11 @@ export const polar = (hour, r) => {
 /** Returns a path along a circle, clockwise from one hour to another. */
 export const arc = (from, to, r) => `M${polar(from, r)}A${r} ${r} 0 ${(to - from + 12) % 12 > 6 ? 1 : 0} 1 ${polar(to, r)}`;
 
+/** Returns the round step, 1, 2 or 5 of a power of ten, that is `least` or the next above it. */
+export function roundStep(least) {
+  const ten = 10 ** Math.floor(Math.log10(least) + 1e-9);
+  return Number(([1, 2, 5, 10].find((one) => one * ten >= least * (1 - 1e-9)) * ten).toPrecision(1));
+}
+
 /** Returns whether `value` is a multiple of `step`, up to the rounding of binary fractions. */
 export const multiple = (value, step) => Math.abs(value / step - Math.round(value / step)) < 1e-6;

@@ -1,7 +1,7 @@
 // One line of an inspection: which is the defect? One or several observations are picked.
 
 import { html } from "../html.js";
-import { isoDate, quantity } from "../format.js";
+import { between, figure, isoDate, quantity, unitOf } from "../format.js";
 import { form } from "../parts/action.js";
 import { choice } from "../parts/choice.js";
 import { act, deck } from "../parts/deck.js";
@@ -13,7 +13,7 @@ import { section } from "../parts/section.js";
 import { say } from "../text/say.js";
 import { drawn } from "./line/drawn.js";
 import { extent, pickedSide } from "./line/picked.js";
-import { advice, clock, figures, folded, stations } from "./line/seen.js";
+import { advice, clock, folded, placed, stations } from "./line/seen.js";
 import { opened, sameHour } from "./opened.js";
 
 export const title = () => say("line.title");
@@ -45,10 +45,11 @@ function unsaid({ line: asset, material, street }, typed) {
     field({ id: `unsaid-${name}`, name: `unsaid.${name}`, label: say(`hand.${name}`), value: typed[`unsaid.${name}`] ?? "" }))}` });
 }
 
-const row = (one) => ({ value: String(one.index), strong: one.words, note: [one.code, advice(one), one.remark].filter(Boolean).join(" · "), at: [stations(one) ? figures(stations(one)) : "?", clock(one) ?? "", "m"] });
+const bare = (from, to) => (from === to ? figure("m", from) : between("m", from, to));
+const row = (one) => ({ value: String(one.index), strong: one.words, note: [one.code, advice(one), one.remark].filter(Boolean).join(" · "), at: [stations(one) ? bare(...stations(one)) : "?", clock(one) ?? "", unitOf("m")] });
 
 const others = (rows) => rows.length > 0 && html`<details><summary>${say("line.ends", { n: rows.length })}</summary><ul>${rows.map((one) =>
-  html`<li>${stations(one) && say("unit.m", { n: figures(stations(one)) })} ${one.words} (${one.code})</li>`)}</ul></details>`;
+  html`<li>${stations(one) && placed(stations(one))} ${one.words} (${one.code})</li>`)}</ul></details>`;
 
 const file = ({ name, listed, against_flow: against, reference_point: zero }) => section({ id: "file", title: say("line.file"), inside: facts([
   { label: say("line.name"), value: name },

@@ -1,7 +1,7 @@
 // The job on paper: the same tasks, fields and photos as the screens, to be printed before the crew leaves and filled in by hand.
 
 import { html } from "../html.js";
-import { number, quantity } from "../format.js";
+import { quantity, range, shownAs, unitOf } from "../format.js";
 import { act, deck, small } from "../parts/deck.js";
 import { facts } from "../parts/facts.js";
 import { mast } from "../parts/mast.js";
@@ -34,7 +34,7 @@ function planned({ line, defect, plan }) {
     { label: say("planned.patch"), value: plan.patch.name, note: `${quantity("m", patch.from_um)} – ${quantity("m", patch.to_um)}` },
     { label: say("planned.packer"), value: plan.packer.name },
     { label: say("planned.resin"), value: plan.resin.name },
-    { label: say("paper.window"), value: say("paper.window_bar", { least: number(computed.window.lower_pa / 1e5, 2), most: number(computed.window.upper_pa / 1e5, 2) }) },
+    { label: say("paper.window"), value: range("bar", computed.window.lower_pa, computed.window.upper_pa) },
     { label: say("paper.hold"), value: say("paper.minutes", { n: Math.ceil(computed.hold_ms / 60_000) }) },
     { label: say("paper.work"), value: say("paper.minutes", { n: Math.floor(computed.budget.working_ms / 60_000) }), note: say("paper.work_note") },
   ])}</section>`;
@@ -58,14 +58,15 @@ const taskOf = (task) => html`<div class="sheet-task"><p><span class="box"><b>${
 function fieldOf({ label, optional, shape }) {
   const name = optional ? say("field.optional", { label }) : label;
   if (shape.kind === "choice") return html`<li class="sheet-choice">${name}: ${shape.options.map(([, words]) => html`<span class="box">${words}</span> `)}</li>`;
-  return blank(name, { number: shape.unit, date: say("paper.date"), time: say("paper.clock") }[shape.kind] ?? "");
+  return blank(name, { number: shownAs(shape.unit)?.unit ?? shape.unit, date: say("paper.date"), time: say("paper.clock") }[shape.kind] ?? "");
 }
 
 const blank = (label, unit) => html`<li><span>${label}</span><i></i><small>${unit}</small></li>`;
 
+const UNIT_OF = { bar: "bar", pipe: "celsius", water: "celsius", upstream: "m" };
 const COLUMNS = ["clock", "bar", "pipe", "water", "upstream", "who"];
 
-const readings = () => html`<table class="sheet-table"><thead><tr>${COLUMNS.map((key) => html`<th scope="col">${say(`paper.read_${key}`)}</th>`)}</tr></thead>
+const readings = () => html`<table class="sheet-table"><thead><tr>${COLUMNS.map((key) => html`<th scope="col">${say(`paper.read_${key}`, { unit: UNIT_OF[key] && unitOf(UNIT_OF[key]) })}</th>`)}</tr></thead>
   <tbody>${Array.from({ length: ROWS }, () => html`<tr>${COLUMNS.map(() => html`<td></td>`)}</tr>`)}</tbody></table>`;
 
 const signing = () => html`<section class="section"><h2>${say("signs.title")}</h2><ul class="sheet-fields">${["technician", "foreman"].flatMap((role) => [blank(say(`role.${role}`), say("paper.date"))])}</ul></section>`;

@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use serde::{Deserialize, Serialize};
 
 use crate::shelf::method::{Field, Shape};
+use crate::words;
 
 /// What somebody answered to a task.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -92,7 +93,7 @@ pub fn problems(fields: &[Field], values: &Values) -> Vec<FieldProblem> {
 fn wrong_value(field: &Field, value: &Value) -> Option<String> {
     match (&field.shape, value) {
         (Shape::Number { unit, per, decimals, least, most, .. }, Value::Number(number)) => {
-            let shown = |steps: i64| format!("{:.*} {unit}", usize::from(*decimals), steps as f64 / *per as f64);
+            let shown = |steps: i64| words::measured(steps, *per, usize::from(*decimals), unit);
             (!(*least..=*most).contains(number)).then(|| {
                 format!("{}: {} is not between {} and {}.", field.label, shown(*number), shown(*least), shown(*most))
             })

@@ -14,6 +14,7 @@ use crate::facts::Moment;
 use crate::shelf::sheets::{CountsFrom, TimeRows, TimeTable};
 use crate::shelf::{Contract, ResinSheet};
 use crate::units::{Mass, Span, Temperature};
+use crate::words;
 
 /// Returns how long passed between two moments, in milliseconds.
 ///
@@ -103,7 +104,7 @@ pub fn budget(of: &BudgetOf) -> Result<Budget, Broken> {
 pub fn too_short(budget: &Budget) -> Option<Broken> {
     let spare = budget.spare_ms.as_ms();
     (spare < 0).then(|| {
-        let enough = budget.enough_at_mc.map_or(t("no temperature"), |at| t(format!("{:.1} °C", at.as_celsius())));
+        let enough = budget.enough_at_mc.map_or(t("none"), |at| t(words::celsius_down(at)));
         Broken::with(Rule::NoTime, &[("short_ms", n(-spare)), ("enough_mc", enough)])
     })
 }

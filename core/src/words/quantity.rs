@@ -319,6 +319,11 @@ pub fn celsius(temperature: Temperature) -> String {
     quantity(Of::Celsius, temperature.as_millicelsius(), Decimals::Recorded(1), Cut::Nearest)
 }
 
+/// Returns `12.6 °C`, rounded down to the tenth: a limit that is not to be passed is never made warmer.
+pub fn celsius_down(temperature: Temperature) -> String {
+    quantity(Of::Celsius, temperature.as_millicelsius(), Decimals::Just(1), Cut::Down)
+}
+
 /// Returns `8 to 24 °C`.
 pub fn celsius_range(from: Temperature, to: Temperature) -> String {
     between(Of::Celsius, from.as_millicelsius(), to.as_millicelsius(), Decimals::Recorded(0))

@@ -31,7 +31,11 @@ rule-outside_sheet = { $what }: { $temperature_mc }; das Datenblatt endet bei { 
 rule-batch_too_large = Der Ansatz hat { $batch_mg }; die Zeiten des Datenblatts gelten bis { $most_mg }.
     .way-out = Ansatz teilen.
 rule-no_time = Das Harz würde hart, bevor der Kurzliner sitzt: { $short_ms } zu wenig.
-    .way-out = Alle drei neu messen oder kühlen: Mit { $enough_mc } oder kälter reicht es.
+    .way-out =
+        { $enough_mc ->
+            [none] Keine Temperatur reicht: langsameres Harz, kleinerer Ansatz oder kürzerer Weg.
+           *[other] Alle drei neu messen oder kühlen: Mit { $enough_mc } oder kälter reicht es.
+        }
 rule-closure_before_hold_end = { $what } endet { $before_ms } vor dem Ende der Haltezeit.
     .way-out = Verlängern lassen oder den Polier fragen.
 rule-storage_short = Die Haltung oberhalb staut den Zulauf { $lasts_ms } lang; bis zum Ende der Haltezeit, mit Reserve, sind { $needed_ms } nötig.

@@ -31,7 +31,11 @@ rule-outside_sheet = { $what } is { $temperature_mc }; the sheet ends at { $limi
 rule-batch_too_large = The batch is { $batch_mg }; the sheet's times hold up to { $most_mg }.
     .way-out = Split the batch.
 rule-no_time = The resin would set before the patch is in place: { $short_ms } too short.
-    .way-out = Measure all three again, or cool them: { $enough_mc } or colder gives enough.
+    .way-out =
+        { $enough_mc ->
+            [none] No temperature gives enough: take a slower resin, a smaller batch or a shorter way.
+           *[other] Measure all three again, or cool them: { $enough_mc } or colder gives enough.
+        }
 rule-closure_before_hold_end = { $what } ends { $before_ms } before the hold would.
     .way-out = Have it extended, or ask the foreman.
 rule-storage_short = The line above stores the inflow for { $lasts_ms }; until the hold is over, margin included, { $needed_ms } are needed.

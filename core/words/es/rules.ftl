@@ -31,7 +31,11 @@ rule-outside_sheet = { $what } está a { $temperature_mc }; la ficha llega hasta
 rule-batch_too_large = La mezcla es de { $batch_mg }; los tiempos de la ficha valen hasta { $most_mg }.
     .way-out = Divida la mezcla.
 rule-no_time = La resina endurecería antes de colocar el parche: faltan { $short_ms }.
-    .way-out = Mida de nuevo las tres, o enfríe: con { $enough_mc } o menos alcanza.
+    .way-out =
+        { $enough_mc ->
+            [none] Ninguna temperatura alcanza: tome una resina más lenta, una mezcla menor o un camino más corto.
+           *[other] Mida de nuevo las tres, o enfríe: con { $enough_mc } o menos alcanza.
+        }
 rule-closure_before_hold_end = { $what } acaba { $before_ms } antes que el tiempo a presión.
     .way-out = Pida que lo alarguen o pregunte al encargado.
 rule-storage_short = El tramo de arriba puede retener el caudal durante { $lasts_ms }; hasta acabar el tiempo a presión, con margen, hacen falta { $needed_ms }.

@@ -31,7 +31,11 @@ rule-outside_sheet = { $what } : { $temperature_mc } ; la fiche s’arrête 
 rule-batch_too_large = La gâchée pèse { $batch_mg } ; les temps de la fiche valent jusqu’à { $most_mg }.
     .way-out = Diviser la gâchée.
 rule-no_time = La résine durcirait avant que la manchette soit en place : il manque { $short_ms }.
-    .way-out = Mesurer de nouveau les trois, ou les refroidir : { $enough_mc } ou moins suffit.
+    .way-out =
+        { $enough_mc ->
+            [none] Aucune température ne suffit : prendre une résine plus lente, une gâchée plus petite ou un chemin plus court.
+           *[other] Mesurer de nouveau les trois, ou les refroidir : { $enough_mc } ou moins suffit.
+        }
 rule-closure_before_hold_end = { $what } : fin { $before_ms } avant celle du maintien.
     .way-out = Faire prolonger, ou demander au chef de chantier.
 rule-storage_short = Le tronçon amont stocke les apports pendant { $lasts_ms } ; jusqu’à la fin du maintien, marge comprise, il faut { $needed_ms }.

@@ -1,7 +1,7 @@
 import test from "node:test";
 import assert from "node:assert/strict";
 import "../words.mjs";
-import { date, day, figure, hours, minSec, minutes, number, quantity, range, span, time, trim, typed } from "../../../ui/format.js";
+import { date, day, figure, hours, minSec, minutes, number, quantity, range, short, span, time, typed } from "../../../ui/format.js";
 
 test("a quantity carries its unit and a true minus", () => {
   assert.equal(quantity("m", 18_570_000), "18.57\u00a0m");
@@ -15,9 +15,9 @@ test("a quantity carries its unit and a true minus", () => {
 test("a value that rounds to zero has no minus", () => assert.equal(number(-0.001, 2), "0.00"));
 
 test("zeros at the end are left out where asked", () => {
-  assert.equal(trim("celsius", 17_500), "17.5");
-  assert.equal(trim("celsius", 9_000), "9");
-  assert.equal(trim("celsius", 8_999), "9");
+  assert.equal(short("celsius", 17_500), "17.5\u00a0°C");
+  assert.equal(short("celsius", 9_000), "9\u00a0°C");
+  assert.equal(short("celsius", 8_999), "9\u00a0°C");
 });
 
 test("time that is left is rounded down, time that is gone up", () => {

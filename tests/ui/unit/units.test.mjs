@@ -3,7 +3,7 @@
 import test from "node:test";
 import assert from "node:assert/strict";
 import "../words.mjs";
-import { inRecorded, localEntry, quantity, range, useUnits } from "../../../ui/format.js";
+import { between, down, figure, inRecorded, localEntry, quantity, range, shaped, short, unitOf, useUnits } from "../../../ui/format.js";
 import { readForm } from "../../../ui/form.js";
 import { asTyped, hear } from "../../../ui/heard.js";
 
@@ -57,4 +57,26 @@ test("a typed unit is read by the core, a slip is asked about once", async () =>
   assert.deepEqual([asked.field, asked.meant], ["gauge", ["16 psi", "16 bar"]]);
   answers["16 bar"] = answers[16];
   assert.deepEqual((await hear(field("16 bar"), ask, { gauge: "16 bar" })).problems, []);
+});
+
+test("a bare figure, a range and a limit are in the unit beside them", () => {
+  assert.deepEqual(inUs(() => [figure("m", 3_048_000), between("bar", 110_000, 140_000), short("celsius", 10_000), short("mm", 6_350), unitOf("m")].map(spaced)),
+    ["10.00", "16.0 – 20.3", "50 °F", "0.25 in", "ft"]);
+});
+
+test("cover is rounded down in either unit", () => {
+  assert.deepEqual([down("mm", 133_999), inUs(() => down("mm", 134_000))], ["133", "5.27"]);
+});
+
+test("a field that counts in a unit of its own keeps it", () => {
+  const rods = { unit: "rods", per: 1, decimals: 0 };
+  assert.deepEqual(inUs(() => [shaped(rods, 4), shaped({ unit: "mm", per: 1_000, decimals: 1 }, 25_400)].map(spaced)), ["4 rods", "1.000 in"]);
+});
+
+test("a field that records kilograms in grams is scaled by its own steps", () => {
+  const waste = { unit: "kg", steps: 1_000, value: "2", step: 0.1, min: 0, max: 10_000, digits: 1 };
+  const shown = inUs(() => localEntry(waste));
+  assert.deepEqual([shown.value, shown.unit, shown.own], ["4.409", "lb", 2_000]);
+  assert.deepEqual(readForm([control({ steps: String(shown.steps), plus: String(shown.plus), unit: "lb" }, "10")]).fields, { gauge_pa: 4_536 });
+  assert.equal(spaced(inUs(() => shaped({ unit: "kg", per: 1_000, decimals: 1 }, 2_000))), "4.409 lb");
 });

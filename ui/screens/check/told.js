@@ -1,13 +1,13 @@
 // What a record says of its repair, to be compared with the certificate.
 
 import { html } from "../../html.js";
-import { date, inMinutes, number, quantity, range, time } from "../../format.js";
+import { date, inMinutes, quantity, range, time } from "../../format.js";
 import { facts } from "../../parts/facts.js";
 import { section } from "../../parts/section.js";
 import { say, within } from "../../text/say.js";
 import { told as seen } from "../repair/signed.js";
 
-const metres = (from, to) => (from === to ? quantity("m", from) : `${number(from / 1e6, 2)} – ${quantity("m", to)}`);
+const metres = (from, to) => (from === to ? quantity("m", from) : range("m", from, to));
 
 /** Returns the section, or nothing where the record can't be followed. */
 export function told({ told: says, number: no, head, certificate }) {

@@ -24,5 +24,5 @@ export function drawn({ listed, against_flow: against }, shown, picked) {
 function mark(one, picked) {
   const [from, to] = stations(one);
   const ranged = one.clock_from && one.clock_to && one.clock_from !== one.clock_to;
-  return { at_m: (from + to) / 2, name: short(one), picked: picked.includes(one.index), minor: one.lateral, arc: ranged ? [one.clock_from, one.clock_to] : undefined, dots: one.clock_from && !ranged ? [one.clock_from] : undefined };
+  return { at_m: (from + to) / 2e6, name: short(one), picked: picked.includes(one.index), minor: one.lateral, arc: ranged ? [one.clock_from, one.clock_to] : undefined, dots: one.clock_from && !ranged ? [one.clock_from] : undefined };
 }

@@ -4,7 +4,7 @@ import { html } from "../../html.js";
 import { faces } from "../../parts/faces.js";
 import { facts } from "../../parts/facts.js";
 import { say } from "../../text/say.js";
-import { clock, figures, stations } from "./seen.js";
+import { clock, placed, stations } from "./seen.js";
 
 /** Returns the face with what is picked and the laterals of the line, and both stations of the whole. */
 export function pickedSide({ listed }, shown, picked) {
@@ -22,5 +22,5 @@ const mark = (one) => ({ from: one.clock_from, to: one.clock_to ?? undefined, ki
 export function extent(chosen, key) {
   const all = chosen.map((one) => stations(one, key));
   if (all.includes(undefined)) return say("line.not_said");
-  return say("unit.m", { n: figures([Math.min(...all.flat()), Math.max(...all.flat())]) });
+  return placed([Math.min(...all.flat()), Math.max(...all.flat())]);
 }

@@ -1,6 +1,6 @@
 // An observation as a list shows it: where, at which hour, and what a patch could do for it. Stations are in metres.
 
-import { hours, number } from "../../format.js";
+import { hours, quantity, range } from "../../format.js";
 import { say } from "../../text/say.js";
 
 /** Start, finish and intermediate nodes, and what is no damage: kept, and out of the way (EN 13508-2, main codes BCD, BCE and BD). */
@@ -13,15 +13,15 @@ export function folded(observations) {
   return { shown: rows.filter(({ code }) => !ASIDE.test(code)), aside: rows.filter(({ code }) => ASIDE.test(code)) };
 }
 
-/** Returns [from, to] counted by `key`, "upstream_um" or "downstream_um", in metres; nothing where the file does not say. */
+/** Returns [from, to] counted by `key`, "upstream_um" or "downstream_um"; nothing where the file does not say. */
 export function stations(one, key = "upstream_um") {
   const ends = [one[key], (one.until ?? one)[key]];
   if (ends.includes(null)) return undefined;
-  return ends.map((um) => um / 1e6).sort((a, b) => a - b);
+  return [...ends].sort((a, b) => a - b);
 }
 
-/** Returns the figures of an extent: `18.46 – 18.68`, or one. */
-export const figures = ([from, to]) => (from === to ? number(from, 2) : `${number(from, 2)} – ${number(to, 2)}`);
+/** Returns an extent with its unit: `18.46 – 18.68 m`, or one place. */
+export const placed = ([from, to]) => (from === to ? quantity("m", from) : range("m", from, to));
 
 /** Returns the clock position, looking downstream, or nothing. */
 export const clock = (one) => one.clock_from && hours(one.clock_from, one.clock_to ?? one.clock_from);

@@ -1,7 +1,7 @@
 // What the crew measures and chooses for the plan. The form asks the core again at every change.
 
 import { html } from "../../html.js";
-import { number } from "../../format.js";
+import { likely, number } from "../../format.js";
 import { entry } from "../../parts/entry.js";
 import { field, picks } from "../../parts/field.js";
 import { pair, yesNo } from "../../parts/pair.js";
@@ -64,7 +64,7 @@ function controls({ proposal: { choice }, repair: { repair }, drafts }) {
   return {
     typed, value,
     metres: (path, label, most) => entry({ ...at(path, label), unit: "m", digits: 2, steps: 1e6, step: 0.05, min: 0, max: most, value: figure(path, 1e6, 2) }),
-    mm: (path, label, most) => entry({ ...at(path, label), unit: "mm", digits: 1, steps: 1e3, step: 0.5, min: 0, max: most, value: figure(path, 1e3, 1) }),
+    mm: (path, label, most) => entry({ ...at(path, label), unit: "mm", digits: 1, steps: 1e3, step: 0.5, min: 0, max: most, likely: repair.line.height_um ? likely(repair.line.height_um) : undefined, value: figure(path, 1e3, 1) }),
     count: (path, label, unit, most) => entry({ ...at(path, label), unit, step: 1, min: 0, max: most, value: figure(path, 1, 0) }),
     text: (path, label) => field({ ...at(path, label), value: value(path) }),
     pick: (path, label, options) => picks({ ...at(path, label), value: value(path), options: options.map(([key, words_]) => ({ value: key, label: words_ })) }),

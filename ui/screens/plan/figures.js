@@ -1,7 +1,7 @@
 // What the plan says, part by part: time, place, hold, pressure, sleeve and binding. A part that can't be computed yet says so.
 
 import { html } from "../../html.js";
-import { number, quantity, range, span, trim } from "../../format.js";
+import { figure, number, quantity, range, short, span, unitOf } from "../../format.js";
 import { facts } from "../../parts/facts.js";
 import { note } from "../../parts/note.js";
 import { readings } from "../../parts/readings.js";
@@ -13,7 +13,7 @@ import { pace } from "../repair/worked.js";
 
 /** Returns the time budget as an estimate, or what it waits for. */
 export const timed = ({ proposal, repair }, part) => section({
-  id: "plan-time", title: say("planned.estimate"), aside: part && say("go.warmest", { what: say(`temperature.${part.budget.warmest}`), n: trim("celsius", part.budget.warmest_mc) }), kind: "",
+  id: "plan-time", title: say("planned.estimate"), aside: part && say("go.warmest", { what: say(`temperature.${part.budget.warmest}`), n: short("celsius", part.budget.warmest_mc) }), kind: "",
   inside: part ? html`${budgetOf(part.budget)}${pace(repair.pace)}<p class="soft plan-say">${say("plan.until")}</p>` : html`<p>${say(proposal.breaks.some(({ rule }) => rule === "temperatures_missing") ? "plan.no_time_yet" : "plan.no_time")}</p>`,
 });
 
@@ -23,8 +23,8 @@ export function place({ repair: { repair: { line, defect } }, proposal: { choice
   const [here, there] = upstream ? [line.upstream.name, line.downstream.name] : [line.downstream.name, line.upstream.name];
   const mouth = choice.reading_point.kind === "pipe_mouth";
   return section({ id: "plan-where", title: say("plan.where"), inside: html`${readings([
-    { label: say("plan.from", { node: line.upstream.name }), value: number(part.from_upstream_um / 1e6, 2), unit: "m" },
-    { label: say("plan.from", { node: line.downstream.name }), value: number(part.from_downstream_um / 1e6, 2), unit: "m" },
+    { label: say("plan.from", { node: line.upstream.name }), value: figure("m", part.from_upstream_um), unit: unitOf("m") },
+    { label: say("plan.from", { node: line.downstream.name }), value: figure("m", part.from_downstream_um), unit: unitOf("m") },
   ], "two")}${facts([
     { label: say("plan.brought"), value: say(`way_in.${choice.way_in}`, { node: there }) },
     { label: say("plan.hose"), value: here },
@@ -41,7 +41,7 @@ export function place({ repair: { repair: { line, defect } }, proposal: { choice
 export function held({ proposal: { plan, choice }, shelf }, part) {
   if (!part) return "";
   const sheet = plan?.resin ?? shelf.resins.find(({ id }) => id === choice.resin);
-  return section({ id: "plan-hold", title: say("stage.hold"), aside: say("plan.coldest", { n: trim("celsius", part.hold_at_mc) }), inside: html`
+  return section({ id: "plan-hold", title: say("stage.hold"), aside: say("plan.coldest", { n: short("celsius", part.hold_at_mc) }), inside: html`
     ${readings([{ label: say("plan.hold"), value: String(Math.ceil(part.hold_ms / 60e3)), unit: "min", quiet: true }])}<p class="soft">${say("plan.sheet", { name: sheet?.name ?? "" })}</p>
     ${facts([{ label: say("plan.cure"), value: span(part.full_cure_ms, "up"), note: sheet && say(`counts.${(sheet.cure_counts_from ?? sheet.counts_from).value}`) }])}` });
 }
@@ -64,4 +64,4 @@ export const bound = (part) => part && section({ id: "plan-bound", title: say("p
   { label: say("plan.batch"), value: quantity("g", part.batch_mg) },
 ]) });
 
-const bands = (all) => all.map((um) => number(um / 1000)).join(", ");
+const bands = (all) => `${all.map((um) => figure("mm", um)).join(", ")}\u00a0${unitOf("mm")}`;

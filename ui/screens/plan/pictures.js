@@ -4,7 +4,7 @@ import { html } from "../../html.js";
 import { detail } from "../../drawings/detail.js";
 import { lineView } from "../../drawings/line.js";
 import { figure } from "../../drawings/svg.js";
-import { quantity } from "../../format.js";
+import { down, quantity, unitOf } from "../../format.js";
 import { say } from "../../text/say.js";
 
 const mm = (um) => Math.floor(um / 1000);
@@ -29,6 +29,6 @@ export function pictures({ repair: { repair }, proposal, shelf }, place) {
     caption: html`${say(`plan.caption_${choice.way_in}`, { here, there })}; <b>${say("plan.caption_read", { at: say(`reading_point.${choice.reading_point.kind}`) })}</b>. ${choice.below ? say("plan.caption_below", { who: choice.below }) : say("plan.caption_nobody")} ${say("plan.caption_scale")}`,
   })}${figure({ flush: true, inside: detail({
     packer_mm: mm(packer?.body_um ?? long), patch_mm: mm(long), defect_mm: mm(defect.to_um - defect.from_um), offset_mm: place.offset_um / 1000, cover_mm: cover, hose_left: upstream,
-    label: say("plan.detail", { patch: mm(long), up: cover[0], down: cover[1] }),
-  }), caption: html`<b>${say("plan.detail_name")}</b>${say("plan.detail_caption", { n: place.cover.errors.length })}` })}</div>`;
+    label: say("plan.detail", { patch: quantity("mm", long), up: down("mm", place.cover.upstream_um), down: `${down("mm", place.cover.downstream_um)}\u00a0${unitOf("mm")}` }),
+  }), caption: html`<b>${say("plan.detail_name")}</b>${say("plan.detail_caption", { n: place.cover.errors.length, unit: unitOf("mm") })}` })}</div>`;
 }

@@ -1,7 +1,7 @@
 // What stands against the plan: the rule, the way out, and the foreman where he may waive it.
 
 import { html } from "../../html.js";
-import { minSec, span, trim } from "../../format.js";
+import { minSec, short, span } from "../../format.js";
 import { tempRule } from "../../drawings/temp-rule.js";
 import { figure } from "../../drawings/svg.js";
 import { conditions } from "../../parts/conditions.js";
@@ -33,7 +33,7 @@ const ways = ({ ways_out: all }) => all.map(({ says }) => says).join(" ");
 function needs({ proposal: { parts: { timed } } }) {
   if (!timed) return "";
   const { working_ms: working, spare_ms: spare, warmest_mc: warmest } = timed.budget;
-  return html`<p>${say("plan.needs", { n: trim("celsius", warmest), working: minSec(working), needs: minSec(working - spare, "up") })}</p>`;
+  return html`<p>${say("plan.needs", { n: short("celsius", warmest), working: minSec(working), needs: minSec(working - spare, "up") })}</p>`;
 }
 
 // The three against the warmest that still gives time enough, where the sheet has one.
@@ -41,7 +41,7 @@ function rule({ proposal: { choice } }, { ways_out: all }) {
   const enough = all.find(({ values }) => values.enough_mc !== undefined)?.values;
   return figure({ flush: true, inside: tempRule({
     id: "plan-temps-rule", temps: onTheRule(choice.temperatures), label: say("plan.temps_rule"),
-    ...(enough && { limit: enough.enough_mc / 1000, limit_says: say("plan.gives", { n: trim("celsius", enough.enough_mc), gives: minSec(enough.gives_ms) }) }),
+    ...(enough && { limit: enough.enough_mc / 1000, limit_says: say("plan.gives", { n: short("celsius", enough.enough_mc), gives: minSec(enough.gives_ms) }) }),
   }) });
 }
 

@@ -1,18 +1,29 @@
 // What the plan's documents ask of a value, said beside its field; the first press of − or + begins there. Nothing is filled in.
 
-import { number } from "../../format.js";
+import { LIKELY_CELSIUS, likely, shaped } from "../../format.js";
 import { say } from "../../text/say.js";
 
-/** Returns { aside, start } for a number of a task: what the sheet, the contract or the plan says about it; nothing where none does. */
+/**
+ * Returns { aside, start, likely } for a number of a task: what the sheet, the contract or the plan says about it, and between
+ * which values it is likely; nothing where none does.
+ */
 export function asksOf(view, kind, { key, shape }) {
   const asked = view.repair.plan && ASKS[kind]?.[key]?.(view.repair.plan, view);
   if (!asked) return {};
-  const shown = (value) => number(value / shape.per, shape.decimals);
   const [low, high] = asked.range ?? [asked.value, asked.value];
   return {
     start: asked.start === undefined ? low / shape.per : asked.start / shape.per,
-    aside: say(asked.says, { low: shown(low), high: shown(high), unit: shape.unit }),
+    likely: within(key, low, high),
+    aside: say(asked.says, { low: shaped(shape, low), high: shaped(shape, high) }),
   };
+}
+
+// A bare end is asked for at least, and may be much longer; a span has but one unit.
+function within(key, low, high) {
+  if (key.endsWith("_mc")) return LIKELY_CELSIUS;
+  if (high <= 0) return undefined;
+  if (key === "front_um" || key === "rear_um") return likely(low, 2.5 * high);
+  return /_(pa|um)$/.test(key) ? likely(low, high) : undefined;
 }
 
 const value = (says, of) => (plan, view) => { const found = of(plan, view); return found === undefined || found === null ? undefined : { says, value: found }; };

@@ -2,7 +2,7 @@
 
 import { grouped } from "../../group.js";
 import { html } from "../../html.js";
-import { number } from "../../format.js";
+import { shaped } from "../../format.js";
 import { form } from "../../parts/action.js";
 import { act, deck } from "../../parts/deck.js";
 import { facts } from "../../parts/facts.js";
@@ -59,4 +59,4 @@ function asked(view, one) {
   });
 }
 
-const figure = ({ field: { shape }, value }) => (shape.kind === "number" ? say("correct.was", { n: number(value / shape.per, shape.decimals) }) : undefined);
+const figure = ({ field: { shape }, value }) => (shape.kind === "number" ? say("correct.was", { n: shaped(shape, value) }) : undefined);

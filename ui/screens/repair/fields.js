@@ -1,7 +1,7 @@
 // The fields of a task, drawn by their shape: numbers between − and +, words, choices, dates, times, instruments.
 
 import { html } from "../../html.js";
-import { isoDate, number } from "../../format.js";
+import { isoDate, number, shaped } from "../../format.js";
 import { choice } from "../../parts/choice.js";
 import { entry } from "../../parts/entry.js";
 import { field, picks } from "../../parts/field.js";
@@ -27,12 +27,12 @@ const fields = ({ view, task, prefix, drafts, values, aside }) => task.fields.ma
   const id = `${task.key}-${one.key}`;
   const label = one.optional ? say("field.optional", { label: one.label }) : one.label;
   const asked = asksOf(view, task.kind, one);
-  return drawn({ one, id, name, label, view, aside: aside ?? asked.aside, start: asked.start, typed: drafts[name], recorded: values[one.key], problem: problemOf(view.problems, id) });
+  return drawn({ one, id, name, label, view, aside: aside ?? asked.aside, start: asked.start, likely: asked.likely, typed: drafts[name], recorded: values[one.key], problem: problemOf(view.problems, id) });
 });
 
-function drawn({ one: { shape }, id, name, label, view, aside, start, typed, recorded, problem }) {
+function drawn({ one: { shape }, id, name, label, view, aside, start, likely, typed, recorded, problem }) {
   switch (shape.kind) {
-    case "number": return numberField({ shape, id, name, label, aside, start, typed, recorded, problem });
+    case "number": return numberField({ shape, id, name, label, aside, start, likely, typed, recorded, problem });
     case "choice": return choiceField({ shape, id, name, label, picked: typed ?? recorded });
     case "instrument": return picks({ id, name, label, value: typed ?? recorded, options: instruments(view, shape.of) });
     case "time": return timeField({ id, name, label, view, typed, recorded });
@@ -41,8 +41,8 @@ function drawn({ one: { shape }, id, name, label, view, aside, start, typed, rec
   }
 }
 
-const numberField = ({ shape: { unit, per, decimals, least, most, step }, id, name, label, aside, start, typed, recorded, problem }) => entry({
-  id, name, label, aside, start, problem, unit, digits: decimals, steps: per, step: step / per, min: least / per, max: most / per,
+const numberField = ({ shape: { unit, per, decimals, least, most, step }, id, name, label, aside, start, likely, typed, recorded, problem }) => entry({
+  id, name, label, aside, start, likely, problem, unit, digits: decimals, steps: per, step: step / per, min: least / per, max: most / per,
   value: typed ?? (recorded === undefined ? "" : number(recorded / per, decimals)),
 });
 
@@ -82,7 +82,7 @@ const small = (label) => (/^[A-Z][a-z]/.test(label) ? within(label) : label);
 export function shown(view, { label, shape }, value) {
   if (value === undefined || value === "") return "";
   switch (shape.kind) {
-    case "number": return `${small(label)} ${number(value / shape.per, shape.decimals)} ${shape.unit}`.trim();
+    case "number": return `${small(label)} ${shaped(shape, value)}`.trim();
     case "choice": return shape.options.find(([key]) => key === value)?.[1] ?? value;
     case "time": return `${small(label)} ${at(view, value)}`;
     case "date": return `${small(label)} ${isoDate(value)}`;

@@ -1,7 +1,7 @@
 // The second go: how much time is to spare, and which temperature decided.
 
 import { html } from "../../html.js";
-import { minSec, trim } from "../../format.js";
+import { minSec, short } from "../../format.js";
 import { figure } from "../../drawings/svg.js";
 import { tempRule } from "../../drawings/temp-rule.js";
 import { conditions } from "../../parts/conditions.js";
@@ -28,7 +28,7 @@ export function render(view) {
       ${count({ figure: minSec(budget.spare_ms), lines: [say("go.to_spare"), say("go.of", { all: minSec(budget.working_ms) })], kind: "go-count" })}
       ${tape({ n: budget.working_ms / 60e3, label: say("go.tape", { needed: minSec(needed, "up"), spare: minSec(budget.spare_ms), all: minSec(budget.working_ms) }), parts: [{ kind: "full", m: needed / 60e3 }, { kind: "now", m: budget.spare_ms / 60e3 }] })}
       ${ends([say("go.needed", { needed: minSec(needed, "up") }), { strong: say("go.spare", { spare: minSec(budget.spare_ms) }) }])}${rule(given)}
-      <p class="soft">${say("go.good", { read: at(view, given.at.moment.at_ms), until: at(view, view.go.good_until_ms), what: say(`temperature.${budget.warmest}`), n: trim("celsius", budget.warmest_mc) })}</p>
+      <p class="soft">${say("go.good", { read: at(view, given.at.moment.at_ms), until: at(view, view.go.good_until_ms), what: say(`temperature.${budget.warmest}`), n: short("celsius", budget.warmest_mc) })}</p>
       ${closures(view)}${pace(view.pace)}${storing(view.go.storing)}`,
     foot: deck({ more: usual({ repair: view.repair.id }), act: act({ label: say("go.ready"), note: say("go.ready_note"), href: to(view) }) }),
   });
@@ -39,7 +39,7 @@ function rule({ temperatures, budget }) {
   const known = enough !== null && enough !== undefined;
   return figure({ flush: true, inside: tempRule({
     id: "go", temps: onTheRule(temperatures), label: say("go.rule"),
-    ...(known && { limit: enough / 1000, limit_says: say("go.limit", { n: trim("celsius", enough) }) }),
+    ...(known && { limit: enough / 1000, limit_says: say("go.limit", { n: short("celsius", enough) }) }),
   }) });
 }
 

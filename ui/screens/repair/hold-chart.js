@@ -1,7 +1,7 @@
 // The chart of a hold, wide and narrow, with what was not witnessed said below it.
 
 import { html } from "../../html.js";
-import { number, range } from "../../format.js";
+import { between, range, unitOf } from "../../format.js";
 import { figure } from "../../drawings/svg.js";
 import { holdChart } from "../../drawings/hold-chart.js";
 import { say } from "../../text/say.js";
@@ -21,14 +21,14 @@ export function chart(view, id = "hold") {
     label: say("hold.chart", { range: range("bar", hold.window.lower_pa, hold.window.upper_pa) }),
   };
   return figure({
-    kind: "hold-chart", flush: true, above: html`<b>${say("hold.pressure")}</b> ${window(hold)}`,
+    kind: "hold-chart", flush: true, above: html`<b>${say("hold.pressure", { unit: unitOf("bar") })}</b> ${window(hold)}`,
     inside: html`<div class="only-narrow">${holdChart({ ...common, id: `${id}-n`, narrow: true })}</div><div class="only-wide">${holdChart({ ...common, id: `${id}-w`, height: 260 })}</div>`,
     caption: gaps.length > 0 && gapSays(view, gaps),
   });
 }
 
 const window = ({ window: { lower_pa: low, upper_pa: high, lower_governs: below, upper_governs: above } }) =>
-  say("hold.window", { range: `${number(low / 1e5, 2)} – ${number(high / 1e5, 2)}`, low: below, high: above });
+  say("hold.window", { range: between("bar", low, high), low: below, high: above });
 
 function gapSays(view, gaps) {
   const allowed = view.repair.plan.contract.reading_interval_ms.value / 60_000;

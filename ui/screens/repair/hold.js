@@ -1,7 +1,7 @@
 // The hold: counted minutes, the next reading, the window, and why release is closed.
 
 import { html } from "../../html.js";
-import { minSec, minutes, number, quantity, trim } from "../../format.js";
+import { figure, minSec, minutes, quantity, short, unitOf } from "../../format.js";
 import { conditions } from "../../parts/conditions.js";
 import { count } from "../../parts/count.js";
 import { act, deck, gate, usual } from "../../parts/deck.js";
@@ -45,7 +45,7 @@ function counted(view) {
   return html`${count({ figure: String(done), lines: [say("hold.of", { n: needed }), say("hold.counted")] })}
     ${tape({ n: needed, label: say("hold.tape", { counted: done, needed, pending: waits }), parts: [{ kind: "full", m: Math.min(done, needed) }, { kind: "pend", m: Math.min(waits, Math.max(0, needed - done)) }] })}
     ${waits > 0 && pending(say("hold.pending", { n: waits }))}
-    ${readings([next(view), ...water(view)], "two")}<p class="soft hold-say">${say("hold.coldest", { min: needed, n: trim("celsius", shown.coldest_mc) })}</p>`;
+    ${readings([next(view), ...water(view)], "two")}<p class="soft hold-say">${say("hold.coldest", { min: needed, n: short("celsius", shown.coldest_mc) })}</p>`;
 }
 
 function next(view) {
@@ -61,14 +61,14 @@ const lastWater = ({ hold }) => hold.readings.findLast(({ upstream_um: um }) => 
 
 function water(view) {
   const last = lastWater(view);
-  return last ? [{ label: say("hold.water", { node: where(view).strong }), value: number(last.upstream_um / 1e6, 2), unit: "m", then: say("hold.look_again", { at: at(view, last.at_ms) }) }] : [];
+  return last ? [{ label: say("hold.water", { node: where(view).strong }), value: figure("m", last.upstream_um), unit: unitOf("m"), then: say("hold.look_again", { at: at(view, last.at_ms) }) }] : [];
 }
 
 function checks(view) {
   const felt = attempt(view).sample.at(-1);
   const last = lastWater(view);
   return [
-    { state: "open", text: say("hold.check_water"), note: [last && say("hold.water_was", { n: number(last.upstream_um / 1e6, 2), at: at(view, last.at_ms), node: where(view).strong }), say("hold.check_water_note")].filter(Boolean).join(" ") },
+    { state: "open", text: say("hold.check_water"), note: [last && say("hold.water_was", { n: quantity("m", last.upstream_um), at: at(view, last.at_ms), node: where(view).strong }), say("hold.check_water_note")].filter(Boolean).join(" ") },
     ...view.repair.plan.choice.closures.map(({ what, until_ms: until }) => ({ state: until > nowOf(view) ? "met" : "failed", text: what, note: say("go.until", { at: at(view, until) }) })),
     { state: felt ? (felt[1] ? "met" : "failed") : "open", text: say(felt ? (felt[1] ? "hold.sample_hard" : "hold.sample_soft") : "hold.sample_open"), note: say("hold.sample_note"), inside: html`<a class="way" href="${to(view, "sample")}"><b>${say(felt ? "hold.sample_again" : "hold.sample_feel")}</b></a>` },
   ];
@@ -84,12 +84,13 @@ const fillIn = (view) => {
 const handable = ({ practice, handed, hold: shown }) => !practice && !shown.released_ms && !handed?.away && !handed?.offered;
 
 const log = (view) => html`<section class="section"><h2>${say("hold.readings")} <small>${gauges(view)}</small></h2>${table({
-  label: say("hold.readings"), head: [say("hold.col_time"), say("hold.col_bar"), say("hold.col_pipe"), say("hold.col_counted")],
+  label: say("hold.readings"), head: [say("hold.col_time"), say("hold.col_bar", { unit: unitOf("bar") }), say("hold.col_pipe", { unit: unitOf("celsius") }), say("hold.col_counted")],
   rows: [...view.hold.readings].reverse().map((one) => [
-    html`${at(view, one.at_ms)}${one.paper && html` <small>${say("keyed.mark")}</small>`}`, html`${number(one.gauge_pa / 1e5, 2)}${!one.inside && html` <b>${say("hold.outside")}</b>`}`, one.pipe_mc === null ? "–" : trim("celsius", one.pipe_mc), worth(one),
+    html`${at(view, one.at_ms)}${one.paper && html` <small>${say("keyed.mark")}</small>`}`, html`${figure("bar", one.gauge_pa)}${!one.inside && html` <b>${say("hold.outside")}</b>`}`, one.pipe_mc === null ? "–" : bareShort(one.pipe_mc), worth(one),
   ]),
 })}</section>`;
 
+const bareShort = (mc) => short("celsius", mc).split("\u00a0")[0];
 const worth = ({ index, witnessed, counted_ms: ms }) => (index === null ? say("hold.target") : !witnessed ? say("hold.not_witnessed") : minSec(ms));
 
 const gauges = (view) => {

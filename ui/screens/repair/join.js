@@ -7,7 +7,7 @@ import { deck, usual } from "../../parts/deck.js";
 import { hold } from "../../parts/hold.js";
 import { note } from "../../parts/note.js";
 import { tape } from "../../parts/tape.js";
-import { minSec, trim } from "../../format.js";
+import { minSec, short } from "../../format.js";
 import { say } from "../../text/say.js";
 import { lineOf } from "./drawn.js";
 import { agoLink, agoOf, at, attempt, frame, nowOf, report, to } from "./frame.js";
@@ -20,7 +20,7 @@ export function render(view) {
   return frame(view, {
     title: title(),
     main: html`<h2 class="clock-what">${say("join.title")}</h2><p class="lead-in">${say("join.text")}</p>
-      ${clock({ ms: left, count: true, note: say("join.at", { n: trim("celsius", budget.warmest_mc) }) })}${used(view)}
+      ${clock({ ms: left, count: true, note: say("join.at", { n: short("celsius", budget.warmest_mc) }) })}${used(view)}
       ${conditions([
         { state: "met", text: say("join.good", { at: at(view, view.go.good_until_ms) }) },
         ...lots(view),

@@ -1,7 +1,7 @@
 // A lateral under the patch is opened after full cure: how far, and whether the coupon is out.
 
 import { html } from "../../html.js";
-import { number } from "../../format.js";
+import { quantity } from "../../format.js";
 import { form } from "../../parts/action.js";
 import { act, deck } from "../../parts/deck.js";
 import { entry } from "../../parts/entry.js";
@@ -22,7 +22,7 @@ export function render(view) {
   const early = view.cure && !view.cure.reached;
   return frame(view, {
     title: title(), mainKind: "stage stack",
-    main: html`<p class="lead">${say("lateral.which", { at: number(lateral.station_um / 1e6, 2), node: view.repair.line.upstream.name, hour: lateral.clock })}</p>
+    main: html`<p class="lead">${say("lateral.which", { at: quantity("m", lateral.station_um), node: view.repair.line.upstream.name, hour: lateral.clock })}</p>
       ${lineOf(view, { at_m: lateral.station_um / 1e6 })}${lateral.clock >= 1 && lateral.clock <= 12 && faces({ marks: [{ from: lateral.clock, kind: "lateral" }] })}
       ${early && note({ lead: say("cure.caution"), text: say("lateral.early", { at: at(view, view.cure.until_ms) }) })}
       ${form({ id: "lateral", then: to(view), does: tell(view, { command: "report", happening: { what: "lateral_opened", lateral: index } }), inside: html`

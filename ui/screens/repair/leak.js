@@ -1,7 +1,7 @@
 // Whether the packer leaks: the core's verdict from the readings, how fast, and how long the pressure lasts.
 
 import { html } from "../../html.js";
-import { minSec, number, quantity, shownAs } from "../../format.js";
+import { figure, minSec, quantity } from "../../format.js";
 import { conditions } from "../../parts/conditions.js";
 import { readings } from "../../parts/readings.js";
 import { way } from "../../parts/way.js";
@@ -24,7 +24,7 @@ const bar = (pa) => quantity("bar", pa, 3);
 
 function lost({ per_hour_pa: pa, low_pa: low, high_pa: high }) {
   const [value, unit] = bar(pa).split("\u00a0");
-  return { label: say("leak.per_hour"), value, unit, then: say("leak.between", { low: shownAs("bar") ? bar(low) : number(low / 1e5, 3), high: bar(high) }) };
+  return { label: say("leak.per_hour"), value, unit, then: say("leak.between", { low: figure("bar", low, 3), high: bar(high) }) };
 }
 
 function limit(view, { limit_ms: ms }) {

@@ -1,7 +1,7 @@
 // Measure all three just before joining. No go can't be waived; its way out is said with it.
 
 import { html } from "../../html.js";
-import { minSec, trim, typed as read } from "../../format.js";
+import { inRecorded, minSec, short } from "../../format.js";
 import { figure } from "../../drawings/svg.js";
 import { tempRule } from "../../drawings/temp-rule.js";
 import { form } from "../../parts/action.js";
@@ -34,9 +34,9 @@ export function render(view) {
 
 function noGo(view, { values, way_out: out }) {
   const typed = view.drafts?.[FORM] ?? {};
-  const set = Object.fromEntries(["resin_mc", "air_mc", "pipe_mc"].map((key) => [key, (read(typed[`${PREFIX}.${key}`] ?? "") ?? NaN) * 1000]));
+  const set = Object.fromEntries(["resin_mc", "air_mc", "pipe_mc"].map((key) => [key, (inRecorded("celsius", typed[`${PREFIX}.${key}`] ?? "") ?? NaN) * 1000]));
   const limit = view.go?.budget?.enough_at_mc;
   return html`<section class="note problems" aria-labelledby="no-go" tabindex="-1" data-focus><h2 id="no-go">${say("go.no", { short: minSec(values.short_ms, "up") })}</h2>
-    ${Object.values(set).every(Number.isFinite) && limit && figure({ flush: true, inside: tempRule({ id: "no-go-rule", temps: onTheRule(set), limit: limit / 1000, limit_says: say("go.limit", { n: trim("celsius", limit) }), label: say("go.rule") }) })}
+    ${Object.values(set).every(Number.isFinite) && limit && figure({ flush: true, inside: tempRule({ id: "no-go-rule", temps: onTheRule(set), limit: limit / 1000, limit_says: say("go.limit", { n: short("celsius", limit) }), label: say("go.rule") }) })}
     <p><b>${say("refusal.way_out")}</b> ${out}</p><p class="soft">${say("go.never")}</p></section>`;
 }

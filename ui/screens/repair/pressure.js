@@ -1,7 +1,7 @@
 // The pressure left its window: what to do now, and what it means for the patch.
 
 import { html } from "../../html.js";
-import { minutes, number, span } from "../../format.js";
+import { between, figure, minutes, quantity, span, unitOf } from "../../format.js";
 import { alarm } from "../../parts/alarm.js";
 import { count } from "../../parts/count.js";
 import { act, deck, usual } from "../../parts/deck.js";
@@ -15,12 +15,12 @@ export const title = ({ trouble }) => say(trouble.low ? "trouble.low" : "trouble
 
 export function render(view) {
   const { trouble, hold } = view;
-  const high = number(hold.window.upper_pa / 1e5, 2);
+  const high = quantity("bar", hold.window.upper_pa);
   return frame(view, {
     kind: "troubled",
     top: alarm({
       ...where(view), where: [view.repair.line.street, view.repair.number, at(view, nowOf(view))].join(" · "), title: title(view),
-      below: count({ figure: number(trouble.gauge_pa / 1e5, 2), lines: [say("trouble.bar"), `${number(hold.window.lower_pa / 1e5, 2)} – ${high}`], kind: "low" }),
+      below: count({ figure: figure("bar", trouble.gauge_pa), lines: [say("trouble.bar", { unit: unitOf("bar") }), between("bar", hold.window.lower_pa, hold.window.upper_pa)], kind: "low" }),
       items: [{ label: say("trouble.outside_for"), value: say("trouble.up_to", { span: wholeMinutes(outside(view)) }) }, { label: say("trouble.resin_age"), value: wholeMinutes(nowOf(view) - view.clock.joined_ms) }],
     }),
     main: html`${doNow([say("trouble.low_1"), say(trouble.low ? "trouble.low_2" : "trouble.high_2", { high }), say("trouble.low_3")])}
@@ -40,5 +40,5 @@ const stopped = (hold) => (hold.readings.findLast(({ inside }) => inside) ?? hol
 
 function net({ window, excursions }) {
   const worst = excursions.at(-1);
-  return { net: number(worst.net_pa / 1e5, 2), least: number(window.net_least_pa / 1e5, 2) };
+  return { net: quantity("bar", worst.net_pa), least: quantity("bar", window.net_least_pa) };
 }

@@ -1,8 +1,9 @@
 // One reading: pressure, pipe wall, water, entered in gloves.
 
 import { html } from "../../html.js";
-import { beside, inRecorded, likelyGauge, number, quantity, trim } from "../../format.js";
+import { LIKELY_CELSIUS, amount, beside, between, inRecorded, likelyGauge, number, quantity, range as ranged, short as shortOf } from "../../format.js";
 import { scale } from "../../drawings/scale.js";
+import { roundStep } from "../../drawings/svg.js";
 import { form } from "../../parts/action.js";
 import { act, deck, small } from "../../parts/deck.js";
 import { entry } from "../../parts/entry.js";
@@ -20,9 +21,9 @@ const NAME = "command.happening";
 /** The values of a reading: key, wire steps of one unit, decimals, step, unit. */
 const VALUES = {
   gauge_pa: { steps: 100_000, digits: 2, step: 0.01, unit: "bar" },
-  pipe_mc: { steps: 1000, digits: 1, step: 0.5, unit: "°C" },
+  pipe_mc: { steps: 1000, digits: 1, step: 0.5, unit: "°C", likely: LIKELY_CELSIUS },
   upstream_um: { steps: 1_000_000, digits: 2, step: 0.01, unit: "m" },
-  water_mc: { steps: 1000, digits: 1, step: 0.5, unit: "°C" },
+  water_mc: { steps: 1000, digits: 1, step: 0.5, unit: "°C", likely: LIKELY_CELSIUS },
   outside_pa: { steps: 100_000, digits: 3, step: 0.001, unit: "bar", min: 0.5, max: 1.1 },
 };
 
@@ -47,10 +48,10 @@ const shown = (key, value) => beside(WIRE[key], value, VALUES[key].digits);
 
 // Empty until somebody reads it: the last value stands beside, and the first press of − or + begins there.
 function valueOf(view, key, more = {}) {
-  const { steps, digits, step, unit, min, max } = VALUES[key];
+  const { steps, digits, step, unit, min, max, likely } = VALUES[key];
   const before = last(view, key);
   return entry({
-    id: key, name: `${NAME}.${key}`, label: say(`reading.${key}`, { node: where(view).strong }), unit, digits, steps, step, min, max, ...more,
+    id: key, name: `${NAME}.${key}`, label: say(`reading.${key}`, { node: where(view).strong }), unit, digits, steps, step, min, max, likely, ...more,
     start: before && before[key] / steps, aside: before && say("reading.last", { n: shown(key, before[key]), at: at(view, before.at_ms) }),
     value: draft(view, key) ?? "", problem: problemOf(view.problems, key),
   });
@@ -61,12 +62,18 @@ const outside = (view) => view.hold.leak.outside_pa === null && html`${valueOf(v
 
 // Says before it is sent whether the pressure lies in the window; it is recorded either way.
 function inside(view) {
-  const [low, high] = [view.hold.window.lower_pa, view.hold.window.upper_pa].map((pa) => pa / 1e5);
-  const value = inRecorded("bar", draft(view, "gauge_pa") ?? "") ?? NaN;
-  const [from, to_bar] = [Math.floor((low - 0.05) * 10) / 10, Math.ceil((high + 0.05) * 10) / 10];
-  const range = `${number(low, 2)} – ${number(high, 2)}`;
-  const verdict = Number.isNaN(value) ? "window" : value < low || value > high ? "outside" : "inside";
-  return scale({ from, to: to_bar, every: to_bar - from > 1.2 ? 0.05 : 0.01, long: to_bar - from > 1.2 ? 0.5 : 0.1, window: [low, high], value, label: say(`reading.${verdict}_label`, { n: number(value || 0, 2), range }), left: number(from, 2), right: number(to_bar, 2), says: say(`reading.${verdict}`, { range }) });
+  const { lower_pa: lower, upper_pa: upper } = view.hold.window;
+  const typed = inRecorded("bar", draft(view, "gauge_pa") ?? "");
+  const gauge = typed === null ? undefined : Math.round(typed * 1e5);
+  const [low, high, value] = [lower, upper, gauge].map((pa) => (pa === undefined ? NaN : amount("bar", pa)));
+  const long = roundStep((high - low) / 4);
+  const [from, last] = [Math.floor(low / long - 0.3) * long, Math.ceil(high / long + 0.3) * long];
+  const verdict = gauge === undefined ? "window" : gauge < lower || gauge > upper ? "outside" : "inside";
+  const digits = long < 1 ? 2 : 0;
+  return scale({
+    from, to: last, every: long / 10, long, window: [low, high], value, left: number(from, digits), right: number(last, digits),
+    label: say(`reading.${verdict}_label`, { n: quantity("bar", gauge ?? 0), range: ranged("bar", lower, upper) }), says: say(`reading.${verdict}`, { range: between("bar", lower, upper) }),
+  });
 }
 
 const gaugeOf = (view) => attempt(view).readings.at(-1)?.gauge || Object.values(attempt(view).answers).find(({ kind }) => kind === "instruments")?.answer.values?.gauge || "";
@@ -77,7 +84,7 @@ function gauges(view) {
   return all.length > 1 && picks({ id: "gauge", name: `${NAME}.gauge`, label: say("reading.gauge"), value: draft(view, "gauge") ?? gaugeOf(view), options: all.map(({ id, name }) => ({ value: id, label: name })) });
 }
 
-const UNITS = { gauge_pa: (v) => quantity("bar", v), pipe_mc: (v) => `${trim("celsius", v)} °C`, upstream_um: (v) => quantity("m", v), water_mc: (v) => `${trim("celsius", v)} °C`, outside_pa: (v) => quantity("bar", v, 3) };
+const UNITS = { gauge_pa: (v) => quantity("bar", v), pipe_mc: (v) => shortOf("celsius", v), upstream_um: (v) => quantity("m", v), water_mc: (v) => shortOf("celsius", v), outside_pa: (v) => quantity("bar", v, 3) };
 
 const typedOf = (view) => Object.keys(UNITS).map((key) => [key, inRecorded(WIRE[key], draft(view, key) ?? "")]).filter(([, value]) => value !== null);
 

@@ -1,7 +1,7 @@
 // What is signed: the pipe, the defect, the patch, the hold, every departure with its reason. The certificate says the same.
 
 import { html } from "../../html.js";
-import { hours, number, quantity, range } from "../../format.js";
+import { hours, quantity, range } from "../../format.js";
 import { conditions } from "../../parts/conditions.js";
 import { facts } from "../../parts/facts.js";
 import { section } from "../../parts/section.js";
@@ -9,8 +9,6 @@ import { say, within } from "../../text/say.js";
 import { computed } from "./frame.js";
 import { name } from "./gate.js";
 import { behind } from "./review/signs.js";
-
-const metres = (from, to) => `${number(from / 1e6, 2)} – ${quantity("m", to)}`;
 
 /** Returns the sections. */
 export function signed(view) {
@@ -22,8 +20,8 @@ export function signed(view) {
   return html`${section({ id: "signed", title: say("signed.title"), kind: "", inside: facts([
     { label: say("check.repair"), value: repair.number, note: say("between.attempt", { n: view.attempt }) },
     { label: say("planned.line"), value: say("today.line", { from: line.upstream.name, to: line.downstream.name }), note: [line.street, line.asset].filter(Boolean).join(", ") },
-    { label: say("planned.defect"), value: metres(defect.from_um, defect.to_um), note: defect.observations.map(told).join("; ") },
-    { label: say("planned.patch"), value: metres(patch.from_um, patch.to_um), note: plan.patch.name },
+    { label: say("planned.defect"), value: range("m", defect.from_um, defect.to_um), note: defect.observations.map(told).join("; ") },
+    { label: say("planned.patch"), value: range("m", patch.from_um, patch.to_um), note: plan.patch.name },
     { label: say("plan.window"), value: range("bar", computed(view).window.lower_pa, computed(view).window.upper_pa) },
     ...behind(view),
   ]) })}

@@ -1,7 +1,7 @@
 // Three temperatures to enter, and the water's where there is any.
 
 import { html } from "../../html.js";
-import { number, quantity } from "../../format.js";
+import { LIKELY_CELSIUS, number, quantity } from "../../format.js";
 import { entry } from "../../parts/entry.js";
 import { problemOf } from "../../parts/problem-list.js";
 import { say } from "../../text/say.js";
@@ -16,7 +16,7 @@ const given = (value) => value !== undefined && value !== null;
 export const temperatureEntries = ({ prefix, drafts = {}, last = {}, fresh = false, problems = [] }) => html`${PLACES.map((key) => {
   const shown = given(last[key]) ? number(last[key] / 1000, 1) : undefined;
   return entry({
-    id: key, name: `${prefix}.${key}`, label: say(`temperature.${key}`), unit: "°C", digits: 1, steps: 1000, step: 0.5, min: -30, max: 80, start: shown && Number(last[key] / 1000),
+    id: key, name: `${prefix}.${key}`, label: say(`temperature.${key}`), unit: "°C", digits: 1, steps: 1000, step: 0.5, min: -30, max: 80, likely: LIKELY_CELSIUS, start: shown && Number(last[key] / 1000),
     aside: shown && say("temperature.last", { n: quantity("celsius", last[key], 1) }), value: drafts[`${prefix}.${key}`] ?? (fresh ? "" : shown ?? ""), needed: fresh && key !== "water_mc", problem: fresh ? problemOf(problems, key) : undefined,
   });
 })}`;

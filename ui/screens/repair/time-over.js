@@ -1,7 +1,7 @@
 // The working time is over: where is the patch? Each answer has its do-now, and how it ends.
 
 import { html } from "../../html.js";
-import { minSec, number } from "../../format.js";
+import { minSec, quantity, range } from "../../format.js";
 import { places } from "../../drawings/places.js";
 import { alarm } from "../../parts/alarm.js";
 import { form } from "../../parts/action.js";
@@ -61,7 +61,7 @@ const ANSWERS = {
   touching_wall: (view) => {
     const { window } = computed(view);
     return {
-      steps: { 2: say("trouble.keep", { target: number(window.target_pa / 1e5, 2), range: `${number(window.lower_pa / 1e5, 2)} – ${number(window.upper_pa / 1e5, 2)}` }), 3: callForeman(view) },
+      steps: { 2: say("trouble.keep", { target: quantity("bar", window.target_pa), range: range("bar", window.lower_pa, window.upper_pa) }), 3: callForeman(view) },
       more: pressure(view), act: targetAct(view, say("trouble.late_kept", { by: minSec(over(view), "up") })),
     };
   },

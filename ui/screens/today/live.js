@@ -1,7 +1,7 @@
 // What runs by itself: mixed resin, holds and cures, each named by its manhole.
 
 import { html } from "../../html.js";
-import { minSec, minutes, number, span, time } from "../../format.js";
+import { figure as figureOf, minSec, minutes, span, time, unitOf } from "../../format.js";
 import { holdChart } from "../../drawings/hold-chart.js";
 import { figure } from "../../drawings/svg.js";
 import { liveCure, liveHold } from "../../parts/live.js";
@@ -32,7 +32,7 @@ export function holding(view, { summary, hold, trouble, handed }) {
     items: [
       ...(hold.reading_due_ms === null ? [] : [{ label: say("today.due_in"), value: due(hold.reading_due_ms - view.now.at_ms) }]),
       { label: say(hold.missing_ms > 0 ? "today.closed_until" : "today.reached"), value: at(view, hold.earliest_release_ms) },
-      { label: say("today.last"), value: number(last.gauge_pa / 1e5, 2), note: say("today.bar_at", { at: at(view, last.at_ms) }), wide: true },
+      { label: say("today.last"), value: figureOf("bar", last.gauge_pa), note: say("today.bar_at", { unit: unitOf("bar"), at: at(view, last.at_ms) }), wide: true },
     ],
     chart: figure({ kind: "live-chart only-wide", flush: true, inside: chart(view, summary.repair, hold) }),
   })}${(handed?.away || handed?.offered) && note({ lead: say(handed.away ? "given.title" : "offer.title"), text: say(handed.away ? "given.way_note" : "offer.way_note"), accent: handed.offered })}${trouble && !handed?.away && note({ lead: say(trouble.low ? "trouble.low" : "trouble.high"), text: say("trouble.low_3") })}`;

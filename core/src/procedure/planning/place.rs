@@ -16,6 +16,7 @@ use crate::checks::series::{Series, SeriesPlan, series};
 use crate::checks::{self};
 use crate::shelf::{Contract, Instrument, PatchSheet};
 use crate::units::Length;
+use crate::words;
 
 /// Where the patch goes and what it covers.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -287,7 +288,7 @@ fn reading_error(
     let says = if ppm == 0 {
         instrument.source.clone()
     } else {
-        let share = format!("{} % of {:.3} m{from}, rounded up", f64::from(ppm) / 1e4, distance.as_m());
+        let share = format!("{} % of {}{from}, rounded up", f64::from(ppm) / 1e4, words::metres_mm(distance));
         format!("{share}; {}", instrument.source)
     };
     Ok(PositionError {

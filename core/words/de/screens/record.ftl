@@ -10,16 +10,16 @@ verify-earlier =
    *[other] { $n } Punkte früherer Phasen sind offen
   }
 verify-earlier_note = jetzt ausgefüllt, gilt als nachgetragen
-verify-edge = { $edge }, { $at } m
-verify-limit = Grenze { $n } mm
+verify-edge = { $edge }, { $at }
+verify-limit = Grenze { $n }
 verify-inside = innerhalb
 verify-too_high = über der Grenze
 verify-no_value = nichts eingegeben
-verify-scale = { $value } mm gegen die Grenze von { $most } mm
+verify-scale = { $value } gegen die Grenze von { $most }
 verify-limit_from = Grenze: { $source }.
 verify-laterals = Anschlüsse
 verify-laterals_count = überdeckt { $covered }, geöffnet { $opened }
-verify-lateral = { $at } m, { $hour } Uhr
+verify-lateral = { $at }, { $hour } Uhr
 verify-closed_until = Gesperrt bis { $at }. Vorher geöffnet ist eine Abweichung für den Polier.
 verify-may_open = Vollständig ausgehärtet.
 verify-say_opened = Er wurde geöffnet
@@ -44,12 +44,12 @@ verified-joined = Mischbeginn { $at }
 verified-target_pressure = Solldruck { $at }
 verified-reached = erreicht
 verified-to_go = noch { $span }
-verified-fold = Falte, { $n } mm
-verified-fold_at = Falte, { $n } mm, { $hour } Uhr
+verified-fold = Falte, { $n }
+verified-fold_at = Falte, { $n }, { $hour } Uhr
 verified-lift = steht ab
 verified-lateral = Anschluss, { $hour } Uhr, überdeckt
 verified-lateral_open = Anschluss, { $hour } Uhr, geöffnet
-verified-drawing = Kurzliner von { $from } bis { $to } m mit dem, was gefunden wurde
+verified-drawing = Kurzliner von { $from } bis { $to } mit dem, was gefunden wurde
 verified-caption = Wie vorgefunden. Breiten maßstäblich, Höhen nicht.
 review-title =
   { $n ->

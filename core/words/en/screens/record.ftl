@@ -10,16 +10,16 @@ verify-earlier =
    *[other] { $n } things of earlier stages are open
   }
 verify-earlier_note = filled in now, marked late
-verify-edge = { $edge }, { $at } m
-verify-limit = limit { $n } mm
+verify-edge = { $edge }, { $at }
+verify-limit = limit { $n }
 verify-inside = inside
 verify-too_high = above the limit
 verify-no_value = nothing entered
-verify-scale = { $value } mm against the limit of { $most } mm
+verify-scale = { $value } against the limit of { $most }
 verify-limit_from = Limit: { $source }.
 verify-laterals = Laterals
 verify-laterals_count = covered { $covered }, opened { $opened }
-verify-lateral = { $at } m, { $hour } h
+verify-lateral = { $at }, { $hour } h
 verify-closed_until = Closed until { $at }. Opened before, it is a departure for the foreman.
 verify-may_open = Full cure is reached.
 verify-say_opened = It was opened
@@ -44,12 +44,12 @@ verified-joined = joined { $at }
 verified-target_pressure = at pressure { $at }
 verified-reached = reached
 verified-to_go = { $span } to go
-verified-fold = fold, { $n } mm
-verified-fold_at = fold, { $n } mm, { $hour } h
+verified-fold = fold, { $n }
+verified-fold_at = fold, { $n }, { $hour } h
 verified-lift = stands off
 verified-lateral = lateral, { $hour } h, covered
 verified-lateral_open = lateral, { $hour } h, opened
-verified-drawing = Patch from { $from } to { $to } m with what was found
+verified-drawing = Patch from { $from } to { $to } with what was found
 verified-caption = As found. Widths to scale, heights are not.
 review-title =
   { $n ->

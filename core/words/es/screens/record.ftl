@@ -10,16 +10,16 @@ verify-earlier =
    *[other] Quedan { $n } cosas pendientes de etapas anteriores
   }
 verify-earlier_note = se anotan ahora, como tardías
-verify-edge = { $edge }, { $at } m
-verify-limit = límite { $n } mm
+verify-edge = { $edge }, { $at }
+verify-limit = límite { $n }
 verify-inside = dentro
 verify-too_high = sobre el límite
 verify-no_value = nada anotado
-verify-scale = { $value } mm frente al límite de { $most } mm
+verify-scale = { $value } frente al límite de { $most }
 verify-limit_from = Límite: { $source }.
 verify-laterals = Acometidas
 verify-laterals_count = tapadas { $covered }, abiertas { $opened }
-verify-lateral = { $at } m, { $hour } h
+verify-lateral = { $at }, { $hour } h
 verify-closed_until = Bloqueado hasta las { $at }. Si se abre antes, es una desviación para el encargado.
 verify-may_open = El curado está completo.
 verify-say_opened = Ya está abierta
@@ -44,12 +44,12 @@ verified-joined = A y B juntos { $at }
 verified-target_pressure = a presión { $at }
 verified-reached = cumplido
 verified-to_go = faltan { $span }
-verified-fold = pliegue, { $n } mm
-verified-fold_at = pliegue, { $n } mm, { $hour } h
+verified-fold = pliegue, { $n }
+verified-fold_at = pliegue, { $n }, { $hour } h
 verified-lift = despegado
 verified-lateral = acometida, { $hour } h, tapada
 verified-lateral_open = acometida, { $hour } h, abierta
-verified-drawing = Parche de { $from } a { $to } m con lo encontrado
+verified-drawing = Parche de { $from } a { $to } con lo encontrado
 verified-caption = Tal como se encontró. Anchuras a escala; alturas, no.
 review-title =
   { $n ->

@@ -10,16 +10,16 @@ verify-earlier =
    *[other] { $n } points d’étapes passées restent à faire
   }
 verify-earlier_note = à saisir, noté « après coup »
-verify-edge = { $edge }, { $at } m
-verify-limit = limite { $n } mm
+verify-edge = { $edge }, { $at }
+verify-limit = limite { $n }
 verify-inside = conforme
 verify-too_high = au-dessus de la limite
 verify-no_value = rien de saisi
-verify-scale = { $value } mm pour une limite de { $most } mm
+verify-scale = { $value } pour une limite de { $most }
 verify-limit_from = Limite : { $source }.
 verify-laterals = Branchements
 verify-laterals_count = recouverts { $covered }, rouverts { $opened }
-verify-lateral = { $at } m, { $hour } h
+verify-lateral = { $at }, { $hour } h
 verify-closed_until = Bloqué jusqu’à { $at }. Rouvert avant, c’est un écart pour le chef de chantier.
 verify-may_open = Durcissement complet atteint.
 verify-say_opened = Il a été rouvert
@@ -44,12 +44,12 @@ verified-joined = réunis à { $at }
 verified-target_pressure = à la consigne à { $at }
 verified-reached = atteint
 verified-to_go = encore { $span }
-verified-fold = pli, { $n } mm
-verified-fold_at = pli, { $n } mm, { $hour } h
+verified-fold = pli, { $n }
+verified-fold_at = pli, { $n }, { $hour } h
 verified-lift = décollé
 verified-lateral = branchement, { $hour } h, recouvert
 verified-lateral_open = branchement, { $hour } h, rouvert
-verified-drawing = Manchette de { $from } à { $to } m avec les constats
+verified-drawing = Manchette de { $from } à { $to } avec les constats
 verified-caption = État constaté. Largeurs à l’échelle, hauteurs non.
 review-title =
   { $n ->

@@ -1,7 +1,7 @@
 // The full-cure clock, and the patch as it was found.
 
 import { html } from "../../../html.js";
-import { number, span, typed as read } from "../../../format.js";
+import { inRecorded, quantity, short, span } from "../../../format.js";
 import { edges } from "../../../drawings/edges.js";
 import { figure } from "../../../drawings/svg.js";
 import { ends, tape } from "../../../parts/tape.js";
@@ -25,19 +25,20 @@ export function found(view) {
   const [patch] = computed(view).patches;
   const [from, to] = [patch.from_um / 1e6, patch.to_um / 1e6];
   return figure({ flush: true, caption: say("verified.caption"), inside: edges({
-    from_m: from, to_m: to, label: say("verified.drawing", { from: number(from, 2), to: number(to, 2) }),
+    from_m: from, to_m: to, label: say("verified.drawing", { from: quantity("m", patch.from_um), to: quantity("m", patch.to_um) }),
     found: [...lifts(view, from, to), ...folds(view, (from + to) / 2), ...laterals(view)],
   }) });
 }
 
-/** Returns a value of the first task of a kind: what is typed wins over what is recorded. */
+/** Returns a value of the first task of a kind, as it is recorded: what is typed wins over what was recorded. */
 export function valueOf(view, kind, field) {
   const task = view.tasks.find((one) => one.kind === kind);
   const typed = view.drafts?.[`task-${task?.key}`]?.[`command.answer.values.${field}`];
   const recorded = task?.answer?.values?.[field];
   const { shape } = task?.fields.find(({ key }) => key === field) ?? {};
-  if (typed !== undefined) return shape?.kind === "number" ? read(typed) ?? undefined : typed;
-  return recorded === undefined || shape?.kind !== "number" ? recorded : recorded / shape.per;
+  if (typed === undefined || shape?.kind !== "number") return typed ?? recorded;
+  const read = inRecorded({ unit: shape.unit, steps: shape.per }, typed);
+  return read === null ? undefined : read * shape.per;
 }
 
 const lifts = (view, from, to) => [["upstream", from], ["downstream", to]].filter(([edge]) => valueOf(view, "edges", edge) === "lifted")
@@ -47,7 +48,7 @@ function folds(view, middle) {
   const height = valueOf(view, "folds", "height_um");
   const hour = valueOf(view, "folds", "hour");
   if (!(height > 0)) return [];
-  return [{ kind: "fold", at_m: middle, hour: hour || 6, says: hour ? say("verified.fold_at", { n: number(height), hour }) : say("verified.fold", { n: number(height) }) }];
+  return [{ kind: "fold", at_m: middle, hour: hour || 6, says: hour ? say("verified.fold_at", { n: short("mm", height), hour }) : say("verified.fold", { n: short("mm", height) }) }];
 }
 
 const laterals = (view) => computed(view).covered.map((index) => {

@@ -1,7 +1,7 @@
 // Lists of the verification: laterals, photos, the site, and what is still open from earlier stages.
 
 import { html } from "../../../html.js";
-import { number } from "../../../format.js";
+import { quantity } from "../../../format.js";
 import { conditions } from "../../../parts/conditions.js";
 import { section } from "../../../parts/section.js";
 import { photos as smallPhotos } from "../../../parts/photos.js";
@@ -29,7 +29,7 @@ export function laterals(view) {
 
 function lateral(view, index, opened) {
   const { station_um: um, clock } = view.repair.line.laterals[index];
-  const text = say("verify.lateral", { at: number(um / 1e6, 2), hour: clock });
+  const text = say("verify.lateral", { at: quantity("m", um), hour: clock });
   if (opened) return { state: "met", text, note: say(opened.coupon ? "verify.opened" : "verify.opened_no_coupon", { pct: opened.open_pct, at: at(view, opened.at.moment.at_ms) }) };
   const early = view.cure && !view.cure.reached;
   return { state: early ? "closed" : "open", text, note: early ? say("verify.closed_until", { at: at(view, view.cure.until_ms) }) : say("verify.may_open"), inside: html`<a class="way" href="${to(view, `lateral/${index}`)}"><b>${say("verify.say_opened")}</b></a>` };

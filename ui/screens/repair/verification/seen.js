@@ -1,8 +1,9 @@
 // What the camera shows: edges, folds, water, surface. Each section is a form of its own and shows what was recorded.
 
 import { html } from "../../../html.js";
-import { number } from "../../../format.js";
+import { amount, number, quantity, short, unitOf } from "../../../format.js";
 import { scale } from "../../../drawings/scale.js";
+import { roundStep } from "../../../drawings/svg.js";
 import { form } from "../../../parts/action.js";
 import { pair } from "../../../parts/pair.js";
 import { section } from "../../../parts/section.js";
@@ -44,16 +45,17 @@ function abreast({ key, label, shape }, { task, view, drafts, values }) {
 function place(view, { kind }, key, label) {
   if (kind !== "edges") return label;
   const [patch] = computed(view).patches;
-  return say("verify.edge", { edge: label, at: number((key === "upstream" ? patch.from_um : patch.to_um) / 1e6, 2) });
+  return say("verify.edge", { edge: label, at: quantity("m", key === "upstream" ? patch.from_um : patch.to_um) });
 }
 
-const limit = (view, { key }) => (key === "height_um" ? say("verify.limit", { n: number(view.fold_limit_um / 1000, view.fold_limit_um % 1000 ? 1 : 0) }) : undefined);
+const limit = (view, { key }) => (key === "height_um" ? say("verify.limit", { n: short("mm", view.fold_limit_um) }) : undefined);
 
 function folds(view) {
-  const most = view.fold_limit_um / 1000;
-  const value = valueOf(view, "folds", "height_um");
-  const to_mm = Math.max(10, Math.ceil((most * 1.6) / 5) * 5);
+  const height = valueOf(view, "folds", "height_um");
+  const [most, value] = [view.fold_limit_um, height].map((um) => (um === undefined ? NaN : amount("mm", um)));
+  const long = roundStep(most * 0.8);
+  const to = Math.ceil((most * 1.6) / long) * long;
   const says = Number.isFinite(value) ? say(value > most ? "verify.too_high" : "verify.inside") : say("verify.no_value");
-  return html`${scale({ from: 0, to: to_mm, every: to_mm > 40 ? 5 : 1, long: to_mm > 40 ? 25 : 5, limit: most, value, label: say("verify.scale", { value: Number.isFinite(value) ? number(value) : "–", most: number(most, 0) }), left: "0", right: say("unit.mm", { n: to_mm }), says })}
+  return html`${scale({ from: 0, to, every: long / 5, long, limit: most, value, label: say("verify.scale", { value: Number.isFinite(value) ? short("mm", height) : "–", most: short("mm", view.fold_limit_um) }), left: "0", right: `${number(to, to < 1 ? 1 : 0)}\u00a0${unitOf("mm")}`, says })}
     <p class="soft">${say("verify.limit_from", { source: view.repair.contract.fold_limit.source })}</p>`;
 }

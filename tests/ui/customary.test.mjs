@@ -1,0 +1,36 @@
+// Somebody who reads feet, inches, psi and °F meets no other unit on any screen, in no drawing and in no name that is read aloud.
+
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { goTo, onCore } from "./served.mjs";
+import { shots } from "./shots.mjs";
+
+const served = onCore();
+
+/** What keeps its own unit: the names of documents, and the measures of a defect, which EN 13508-2 codes in millimetres. */
+const OWN = "\\(invented\\)$|^(Crack|Open crack|Broken pipe), .* mm (wide|long)|^(Pressure gauge|Thermometer|Scale) [A-Z]-\\d+, ";
+
+/** Every text and name with a metric figure in it. */
+const metric = (own) => {
+  const found = new Set();
+  const sign = /\d\s?(mm|m|bar|°C|kg|g|kPa)(?![\p{L}\d/²³])/u;
+  const look = (text) => { if (sign.test(text) && !new RegExp(own).test(text.trim())) found.add(text.trim().slice(0, 120)); };
+  const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+  while (walker.nextNode()) look(walker.currentNode.textContent);
+  for (const one of document.querySelectorAll("[aria-label]")) look(one.getAttribute("aria-label"));
+  return [...found];
+};
+
+test("no metric figure on any screen for a reader of US customary units", { timeout: 300_000 }, async () => {
+  const { page, close } = await served.open({ width: 1280, height: 800 }, { person: "varga" });
+  await page.evaluate(() => localStorage.setItem("mendline.units.varga", "us"));
+  const found = [];
+  for await (const { name, hash } of shots(served.api)) {
+    await goTo(page, hash);
+    await page.reload();
+    await page.locator("h1").waitFor();
+    found.push(...(await page.evaluate(metric, OWN)).map((text) => `${name}: ${text}`));
+  }
+  await close();
+  assert.deepEqual(found, []);
+});
