@@ -279,7 +279,7 @@ async function submitAll(ids) {
 
 // What is asked wants a name, once; a report never waits for one.
 const REPORTS = ["report", "end_attempt"];
-const NAMED = ["tell", "keep_photo", "accept_plan", "issue"];
+const NAMED = ["tell", "keep_photo", "accept_plan", "issue", "take_over"];
 const wantsName = ({ do: what, command }) => !person() && NAMED.includes(what) && !REPORTS.includes(command?.command);
 
 let whoWaits = null;

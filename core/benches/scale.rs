@@ -1,11 +1,13 @@
-//! How cost grows with the number of repairs, each with 150 entries: the table of `docs/benchmarks.md`.
+//! How cost grows with the number of repairs, each with 150 entries: the table of `docs/scale.md`.
 //!
 //! `cargo bench -p mendline-core --bench scale -- 100 2000` prints it for these numbers; without any, for those. 100,000
-//! repairs take about 16 GB and some minutes; `MENDLINE_SCALE_DIR` names a folder with room for them.
+//! repairs take about 16 GB and some minutes; `MENDLINE_SCALE_DIR` names a folder with room for them. A folder is filled
+//! by a process of its own, so that what is measured is not the memory of the filling.
 #![allow(clippy::disallowed_methods, clippy::unwrap_used, clippy::panic)]
 
 use std::fs;
 use std::path::Path;
+use std::process::Command;
 use std::time::{Duration, Instant};
 
 use base64::Engine as _;
@@ -36,16 +38,25 @@ const STREETS: [&str; 8] = [
 /// Writes that are timed; the hundredth part of them is above the 99th percentile.
 const TURNS: usize = 2_000;
 
+/// Asks this program to fill a folder.
+const FILL: &str = "fill";
+
 fn main() {
-    let mut sizes: Vec<usize> = std::env::args().filter_map(|word| word.parse().ok()).collect();
+    let words: Vec<String> = std::env::args().collect();
+    if let [_, word, data, size] = &words[..]
+        && word == FILL
+    {
+        return println!("{}", fill(Path::new(data), size.parse().unwrap()));
+    }
+    let mut sizes: Vec<usize> = words.iter().filter_map(|word| word.parse().ok()).collect();
     if sizes.is_empty() {
         sizes = vec![100, 2_000];
     }
     let place = std::env::var_os("MENDLINE_SCALE_DIR").map_or_else(std::env::temp_dir, Into::into);
     println!(
-        "| repairs | file, MB | start to first screen, ms | first screen, ms | line, ms | street, ms | lot, ms | certificate, ms | append p50, ms | append p99, ms | bare insert p99, ms | ratio p99 | verify, MB/s | SHA-256, MB/s | ratio | check of the file, s | export, repairs/s | most memory, MB |"
+        "| repairs | file, MB | start to first screen, ms | first screen, ms | line, ms | street, ms | lot, ms | certificate, ms | append p50, ms | append p99, ms | bare insert p99, ms | ratio p99 | verify, MB/s | SHA-256, MB/s | ratio | check of the file, s | export, repairs/s | each file synced, repairs/s | memory: screens, MB | append, MB | verify, MB | export, MB |"
     );
-    println!("|{}", "---|".repeat(19));
+    println!("|{}", "---|".repeat(23));
     for size in sizes {
         let folder = tempfile::tempdir_in(&place).unwrap();
         let cells = measure(folder.path(), size);
@@ -55,7 +66,7 @@ fn main() {
 
 fn measure(folder: &Path, size: usize) -> Vec<String> {
     let data = folder.join("data");
-    let bytes = fill(&data, size);
+    let bytes = filled(&data, size);
     let journal = data.join("journal.sqlite");
     let mut cells = vec![size.to_string(), format!("{:.0}", mb(fs::metadata(&journal).unwrap().len()))];
     forget_memory();
@@ -81,11 +92,31 @@ fn measure(folder: &Path, size: usize) -> Vec<String> {
         cells.push(seen(json!({ "do": "list", "text": text })));
     }
     drop(app);
+    let mut memory = vec![held()];
     cells.extend(appends(folder, &journal, some));
+    memory.push(held());
     cells.extend(verified(&journal, bytes));
-    cells.push(format!("{:.0}", exported(&data, &folder.join("out"), size)));
-    cells.push(format!("{:.0}", mb(most_memory())));
+    memory.push(held());
+    cells.push(format!("{:.0}", exported(&data, &folder.join("out"), size, false)));
+    cells.push(format!("{:.0}", exported(&data, &folder.join("each"), size, true)));
+    memory.push(held());
+    cells.extend(memory);
     cells
+}
+
+/// Returns the most memory that was held at once since the last time, in MB.
+fn held() -> String {
+    let most = most_memory();
+    forget_memory();
+    format!("{:.0}", mb(most))
+}
+
+/// Fills the folder in a process of its own. Returns the bytes that its chains hash.
+fn filled(data: &Path, size: usize) -> u64 {
+    let program = std::env::current_exe().unwrap();
+    let output = Command::new(program).arg(FILL).arg(data).arg(size.to_string()).output().unwrap();
+    assert!(output.status.success(), "{}", String::from_utf8_lossy(&output.stderr));
+    String::from_utf8_lossy(&output.stdout).trim().parse().unwrap()
 }
 
 /// Returns how many appends a second are like one bare insert: medians and 99th percentiles, both kinds in turns.
@@ -146,8 +177,9 @@ fn verified(journal: &Path, bytes: u64) -> Vec<String> {
     vec![pace(chains), pace(stream), ratio, format!("{:.1}", whole.saturating_sub(chains).as_secs_f64())]
 }
 
-/// Returns how many repairs a second come out as files; at most 2,000 are written.
-fn exported(data: &Path, out: &Path, size: usize) -> f64 {
+/// Returns how many repairs a second come out as files, made safe one by one or all at the end as `mendline export` does;
+/// at most 2,000 are written.
+fn exported(data: &Path, out: &Path, size: usize, each: bool) -> f64 {
     /// With the fault that ended it, or without, when there was enough.
     struct Stop(Option<Fault>);
     impl From<Fault> for Stop {
@@ -161,13 +193,16 @@ fn exported(data: &Path, out: &Path, size: usize) -> f64 {
         let outcome = export(data, |file| {
             let path = out.join(&file.name);
             fs::write(&path, &file.bytes).unwrap();
-            fs::File::open(&path).unwrap().sync_all().unwrap();
+            if each {
+                fs::File::open(&path).unwrap().sync_all().unwrap();
+            }
             count += 1;
             if count < most { Ok(()) } else { Err(Stop(None)) }
         });
         if let Err(Stop(Some(fault))) = outcome {
             panic!("the export ended early: {fault}");
         }
+        rustix::fs::syncfs(fs::File::open(out).unwrap()).unwrap();
     });
     count as f64 / took.as_secs_f64()
 }

@@ -362,10 +362,12 @@ impl Request {
     }
 
     /// Returns whether this can stand on paper: what is told, photographed or looked at of a repair. A name is put to
-    /// something, and a certificate is numbered, where the screen shows what it is: now.
+    /// something, a certificate is numbered and a hold handed over, where the screen shows what it is: now.
     pub fn on_paper(&self) -> bool {
         match self {
-            Self::Tell { command, .. } => !matches!(command, Command::Sign { .. } | Command::ChooseBranch { .. }),
+            Self::Tell { command, .. } => {
+                !matches!(command, Command::Sign { .. } | Command::ChooseBranch { .. } | Command::HandOver { .. })
+            }
             Self::Repair { .. } | Self::KeepPhoto { .. } => true,
             _ => false,
         }

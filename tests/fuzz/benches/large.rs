@@ -33,7 +33,7 @@ const ROWS: [(&str, usize); 9] = [
     ("PDF", verify::MOST_BYTES - MB),
     ("PDF, refused", 100 * MB),
     ("bundle of photos", 100 * MB),
-    ("bundle of entries", 40 * MB),
+    ("bundle of entries", 100 * MB),
 ];
 
 fn main() {
