@@ -103,6 +103,14 @@ pub(super) fn sources(language: Language) -> &'static [(&'static str, &'static s
     }
 }
 
+/// Returns the messages of the certificate as they stand in the files of a language; of those in several lines, the first.
+#[cfg(test)]
+pub fn certificate(language: Language) -> std::collections::BTreeMap<String, String> {
+    let files = sources(language).iter().filter(|(name, _)| name.starts_with("certificate/"));
+    let lines = files.flat_map(|(_, text)| text.lines()).filter_map(|line| line.split_once(" = "));
+    lines.filter(|(id, _)| id.starts_with("cert-")).map(|(id, text)| (id.to_owned(), text.to_owned())).collect()
+}
+
 type Bundle = FluentBundle<FluentResource>;
 
 /// Makes the bundle of a language. What can't be read in a file is left out; a test sees to it that there is nothing.

@@ -29,6 +29,8 @@ use std::cell::Cell;
 
 use serde::{Deserialize, Serialize};
 
+#[cfg(test)]
+pub use catalogue::certificate;
 pub use catalogue::{Fill, Filling, raw, say, say_of};
 pub use patterns::{Pattern, screens};
 pub use quantity::*;

@@ -3,7 +3,7 @@
 use crate::words::tell;
 use sha2::{Digest, Sha256};
 
-use super::{Case, identity};
+use super::{Case, identity, stages};
 use crate::certificate::content::{Known, Photo, PhotoCopy};
 use crate::certificate::photo_copy;
 
@@ -24,7 +24,7 @@ pub fn in_order<'a>(case: &Case<'a>) -> Vec<&'a repair::Photo> {
 fn one(case: &Case, photo: &repair::Photo, original: &dyn Fn(&str) -> Option<Vec<u8>>) -> Photo {
     Photo {
         title: title(case, photo),
-        stage: photo.stage.word().into(),
+        stage: stages::word(photo.stage),
         at_ms: photo.at.moment.at_ms,
         position: identity::shown(&photo.at.position),
         original_sha256: photo.sha256.clone(),

@@ -78,12 +78,12 @@ fn resin(plan: &Plan) -> Vec<SheetValue> {
     let stored = words::celsius_range(resin.storage_least_mc.value, resin.storage_most_mc.value);
     vec![
         row(
-            &tell!("cert-identity-working_time"),
+            &tell!("cert-heading-working_time"),
             tell!("cert-sheets-for_up_to", batch, table = table(&resin.working_time)),
             &resin.working_time.source,
         ),
         row(&tell!("cert-identity-hold"), hold_from, &resin.hold.source),
-        row(&tell!("cert-identity-full_cure"), cure_from, &resin.full_cure.source),
+        row(&tell!("cert-sheets-full_cure"), cure_from, &resin.full_cure.source),
         row(&tell!("cert-sheets-parts_a_and_b"), ratio, ratio_source),
         row(
             &tell!("cert-sheets-mixing"),

@@ -7,7 +7,7 @@ use crate::procedure::stage::Stage;
 use crate::procedure::times;
 use crate::shelf::method::TaskKind;
 use crate::units::Span;
-use crate::words::tell;
+use crate::words::{say, tell};
 
 /// Returns the stages of the paper's attempt.
 pub fn stages(case: &Case) -> Known<Stages> {
@@ -39,7 +39,7 @@ fn row(case: &Case, attempt: &Attempt, stage: Stage) -> Row {
     let last = attempt.spans.iter().rev().find(|span| span.stage == stage).unwrap_or(span);
     let (from_ms, to_ms) = (case.at(&span.begun), last.ended.as_ref().map(|ended| case.at(ended)));
     Row {
-        name: stage.word().into(),
+        name: word(stage),
         begun_at_ms: Known::Known(from_ms),
         lasted_ms: to_ms.map_or_else(
             || Known::Absent(tell!("cert-attempts-not_ended")),
@@ -50,6 +50,12 @@ fn row(case: &Case, attempt: &Attempt, stage: Stage) -> Row {
     }
 }
 
+/// Returns the name of a stage, by the message of the screens.
+pub fn word(stage: Stage) -> String {
+    let key = stage.word().to_lowercase().replace([' ', '-'], "_");
+    say(&format!("stage-{key}"), &[])
+}
+
 fn begun_on_paper(begun: &Stamp) -> Option<String> {
     begun.paper.then(|| tell!("cert-stages-begun_by_the_time_on"))
 }
@@ -58,7 +64,7 @@ fn not_begun(case: &Case, attempt: &Attempt, stage: Stage) -> Row {
     let passed = attempt.spans.iter().any(|span| span.stage > stage);
     let why = if passed { tell!("cert-stages-no_tap_a_later_stage") } else { tell!("cert-stages-not_reached") };
     Row {
-        name: stage.word().into(),
+        name: word(stage),
         begun_at_ms: Known::Absent(why),
         lasted_ms: Known::Absent(tell!("cert-stages-not_known")),
         note: words::joined(clauses(case, attempt, stage), "; "),
@@ -75,7 +81,7 @@ fn carried_push(case: &Case, push: &TestPush, from: u32) -> Row {
     });
     let lasted = begun.zip(ended).map(|(from, to)| words::down_s(Span::from_ms((to - from).max(0))));
     Row {
-        name: Stage::TestPush.word().into(),
+        name: word(Stage::TestPush),
         begun_at_ms: begun.map_or_else(|| Known::Absent(tell!("cert-stages-no_tap_when_it_began")), Known::Known),
         lasted_ms: lasted.map_or_else(|| Known::Absent(tell!("cert-stages-not_known")), Known::Known),
         note: tell!("cert-stages-in_attempt", from, what = words::joined(course::pushed(case, push), ", ")),

@@ -39,7 +39,11 @@ pub fn capital(text: &str) -> String {
 /// Returns a text that ends in a full stop.
 pub fn stopped(text: &str) -> String {
     let text = text.trim();
-    if text.is_empty() || text.ends_with(['.', '!', '?', '”']) { text.to_owned() } else { format!("{text}.") }
+    if text.is_empty() || text.ends_with(['.', '!', '?', '”', '“', '»']) {
+        text.to_owned()
+    } else {
+        format!("{text}.")
+    }
 }
 
 /// Returns a text without its full stop.

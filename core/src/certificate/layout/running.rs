@@ -60,7 +60,7 @@ pub fn footers(sheet: &mut Sheet) {
             // Centred between its neighbours where it is too long for the middle of the page.
             let (from, to) = (grid::LEFT + beside + 5.0, grid::RIGHT - number - 5.0);
             let half = (sheet.measure(&middle, TINY) / 2.0).min((to - from) / 2.0);
-            let centre = (grid::LEFT + grid::WIDTH / 2.0 + 8.0).clamp(from + half, to - half);
+            let centre = (grid::LEFT + grid::WIDTH / 2.0 + 8.0).min(to - half).max(from + half);
             sheet.cell((centre, y), to - from, &middle, TINY.centre());
         });
     }

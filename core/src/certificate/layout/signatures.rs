@@ -65,7 +65,7 @@ impl Below {
     fn of(sheet: &Sheet, signature: &Signature, (width, most): (f64, usize), cut: &mut Cut) -> Self {
         let statement = match (&signature.signed, sheet.content.kind) {
             (_, Kind::Rehearsal) => signature.statement.clone(),
-            (Known::Known(_), _) => format!("“{}”", signature.statement),
+            (Known::Known(_), _) => tell!("cert-signatures-quoted", statement = signature.statement),
             (Known::Absent(_), _) => String::new(),
         };
         let mut lines = |text: &str, style| match text {

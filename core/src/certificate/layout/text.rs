@@ -3,6 +3,7 @@
 use super::grid::Style;
 use crate::certificate::content::headings;
 use crate::certificate::fonts::Fonts;
+use crate::words::{Language, reader};
 use std::collections::BTreeMap;
 
 const NO_BREAK: char = '\u{a0}';
@@ -52,6 +53,9 @@ const NAMES: [&str; 40] = [
     "Tentative",
 ];
 
+/// In French, these keep what stands before them.
+const FRENCH: [char; 5] = [':', ';', '?', '!', '»'];
+
 /// On which page each heading stands, as found by the pass before.
 pub type References = BTreeMap<&'static str, usize>;
 
@@ -88,7 +92,10 @@ fn belongs(word: &str, next: &str) -> bool {
     let number = word.ends_with(|last: char| last.is_ascii_digit());
     let sign = word.ends_with(['≤', '≥', '±', '>']);
     let name = word.trim_start_matches(|first: char| !first.is_alphanumeric());
-    (number && starts_with_unit(next))
+    let french =
+        reader().language == Language::Fr && (word == "«" || FRENCH.iter().any(|mark| next.starts_with(*mark)));
+    french
+        || (number && starts_with_unit(next))
         || (sign && next.starts_with(|first: char| first.is_ascii_digit()))
         || (NAMES.contains(&name)
             && next.starts_with(|first: char| first.is_ascii_digit() || first.is_ascii_uppercase()))

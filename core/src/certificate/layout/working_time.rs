@@ -96,7 +96,9 @@ fn bars(sheet: &mut Sheet, scale: &Scale, time: &WorkingTime, (used, allowed): (
         }
         let x = scale.x(allowed);
         sheet.line((x, y - 3.2), (x, y + BAR + 1.0), Pen::black(0.7));
-        sheet.text(x + 1.2, y - 1.2, &tell!("cert-working_time-allowed"), SMALL.bold());
+        let word = tell!("cert-working_time-allowed");
+        let left = (x + 1.2).min(grid::RIGHT - sheet.measure(&word, SMALL.bold()));
+        sheet.text(left, y - 1.2, &word, SMALL.bold());
     }
 }
 

@@ -1,134 +1,134 @@
-### The certificate: the computed checks.
+### Der Nachweis: die berechneten Prüfungen.
 
 ## derive/checks/mod.rs
 
-cert-mod-fails_by = FAILS by { $text }
+cert-mod-fails_by = VERFEHLT um { $text }
 cert-mod-kn = { $force } kN ({ $inside }, { $pressure })
-cert-mod-and_g_h_a_kn = , and ρ g h A = { $force } kN more from { $head } of water behind a packer that plugs the line
-cert-mod-end_thrust_if_an_end = End thrust if an end lets go: π/4 × ID² × pressure = { $air }{ $water }; rounded up. A number for keeping away, not a pass mark.
+cert-mod-and_g_h_a_kn = , und ρ g h A = { $force } kN mehr aus { $head } Wasser hinter einem Packer, der die Haltung verschließt
+cert-mod-end_thrust_if_an_end = Endkraft, wenn ein Ende nachgibt: π/4 × ID² × Druck = { $air }{ $water }; aufgerundet. Eine Zahl zum Fernbleiben, kein Bestehenswert.
 
 ## derive/checks/place.rs
 
-cert-place-errors_at_the_defect = Errors at the defect
-cert-place-none_counted = none counted
-cert-place-patch_defect_2_offset_errors = (patch − defect) / 2 { $sign } offset − errors
-cert-place-cover_upstream = Cover upstream
-cert-place-cover_downstream = Cover downstream
-cert-place-no_patch_was_set_or = no patch was set, or nobody said where
-cert-place-patch_of_planned = patch { $this } of { $all }; planned { $planned } { $sign } { $off }
-cert-place-no_patch_planned = no patch planned
-cert-place-the_mouth_of_the_pipe = the mouth of the pipe
-cert-place-the_cap_of_the_cleanout = the cap of the cleanout
-cert-place-path = path { $length }
-cert-place-rods_and_mark = Rods and mark
-cert-place-whole_rods_path_rod_mark = whole rods = ⌊path / rod⌋, mark at the remainder; path from { $point } in { $node }
-cert-place-rod = { $path }; rod { $length }
-cert-place-rope = rope
-cert-place-hose = hose
-cert-place-mark_on_the_path_from = mark on the { $on } = path from { $point } in { $node } to the patch centre
-cert-place-mark = Mark
-cert-place-shorter_end_difference_of_both = shorter end; difference of both
-cert-place-packer_fits = Packer fits
-cert-place-packer = packer
-cert-place-patch_fits = Patch fits
-cert-place-patch = patch
-cert-place-measured_id_inside_the_range = measured ID inside the range of the { $what }
-cert-place-outside = outside
-cert-place-inside = inside
-cert-place-station_line_of_the_way = station / line of the way between both nodes on WGS 84
-cert-place-station_of = station { $at } of { $length }
-cert-place-no_position_of_the_phone = no position of the phone
-cert-place-can_be = can be
-cert-place-too_far_for_its_accuracy = too far for its accuracy
-cert-place-accuracy_not_known = accuracy not known
-cert-place-phone_from_the_node = phone { $distance } from the node: { $can_be }
-cert-place-place_on_the_map = Place on the map
-cert-place-viewed_again_cleaned = viewed again − cleaned
-cert-place-clean_pipe = Clean pipe
+cert-place-errors_at_the_defect = Fehler am Schaden
+cert-place-none_counted = keine gezählt
+cert-place-patch_defect_2_offset_errors = (Kurzliner − Schaden) / 2 { $sign } Versatz − Fehler
+cert-place-cover_upstream = Überdeckung oberhalb
+cert-place-cover_downstream = Überdeckung unterhalb
+cert-place-no_patch_was_set_or = kein Kurzliner gesetzt, oder niemand sagte wo
+cert-place-patch_of_planned = Kurzliner { $this } von { $all }; geplant { $planned } { $sign } { $off }
+cert-place-no_patch_planned = kein Kurzliner geplant
+cert-place-the_mouth_of_the_pipe = der Rohrmündung
+cert-place-the_cap_of_the_cleanout = dem Deckel der Reinigungsöffnung
+cert-place-path = Weg { $length }
+cert-place-rods_and_mark = Stangen und Marke
+cert-place-whole_rods_path_rod_mark = ganze Stangen = ⌊Weg / Stange⌋, Marke beim Rest; Weg ab { $point } in { $node }
+cert-place-rod = { $path }; Stange { $length }
+cert-place-rope = Seil
+cert-place-hose = Schlauch
+cert-place-mark_on_the_path_from = Marke am { $on } = Weg ab { $point } in { $node } bis zur Mitte des Kurzliners
+cert-place-mark = Marke
+cert-place-shorter_end_difference_of_both = kürzeres Ende; Unterschied beider
+cert-place-packer_fits = Packer passt
+cert-place-packer = Packer
+cert-place-patch_fits = Kurzliner passt
+cert-place-patch = Kurzliner
+cert-place-measured_id_inside_the_range = gemessener Innendurchmesser im Bereich für { $what }
+cert-place-outside = außerhalb
+cert-place-inside = innerhalb
+cert-place-station_line_of_the_way = Station / Länge des Wegs zwischen beiden Knoten auf WGS 84
+cert-place-station_of = Station { $at } von { $length }
+cert-place-no_position_of_the_phone = keine Position des Telefons
+cert-place-can_be = kann sein
+cert-place-too_far_for_its_accuracy = zu weit für seine Genauigkeit
+cert-place-accuracy_not_known = Genauigkeit nicht bekannt
+cert-place-phone_from_the_node = Telefon { $distance } vom Knoten: { $can_be }
+cert-place-place_on_the_map = Ort auf der Karte
+cert-place-viewed_again_cleaned = erneut besichtigt − gereinigt
+cert-place-clean_pipe = Sauberes Rohr
 
 ## derive/checks/pressure.rs
 
-cert-pressure-counted = counted { $pressure }
-cert-pressure-min = min { $pressure }; { $inside }
-cert-pressure-counted_2 = { $pressure } counted
-cert-pressure-nothing_counted = nothing counted
-cert-pressure-window_lower_limit = Window, lower limit
-cert-pressure-window_upper_limit = Window, upper limit
-cert-pressure-max = max { $pressure }
-cert-pressure-packer_up_to = packer up to { $size }
-cert-pressure-host_pipe = host pipe
-cert-pressure-contract = contract
-cert-pressure-net_pressure = Net pressure
+cert-pressure-counted = gezählt { $pressure }
+cert-pressure-min = min. { $pressure }; { $inside }
+cert-pressure-counted_2 = { $pressure } gezählt
+cert-pressure-nothing_counted = nichts gezählt
+cert-pressure-window_lower_limit = Druckbereich, untere Grenze
+cert-pressure-window_upper_limit = Druckbereich, obere Grenze
+cert-pressure-max = max. { $pressure }
+cert-pressure-packer_up_to = Packer bis { $size }
+cert-pressure-host_pipe = Altrohr
+cert-pressure-contract = Vertrag
+cert-pressure-net_pressure = Nettodruck
 
 ## derive/checks/resin.rs
 
-cert-resin-w_wet_out_push_loading = W − wet-out − push × loading factor − connect and inflate − margin
-cert-resin-time_budget_at = Time budget at { $at }
-cert-resin-joined_second_go = joined − second go
-cert-resin-age_of_temperatures = Age of temperatures
-cert-resin-no_second_go = no second go
-cert-resin-ln_t_against_1_t = ln t against 1/T between sheet rows, at the warmest of resin, air, pipe
-cert-resin-target_pressure_never_reached = target pressure never reached
-cert-resin-ln_t_against_1_t_2 = ln t against 1/T between sheet rows, at the coldest reading of pipe and water
-cert-resin-at = {" "}at { $at }
-cert-resin-colder_than_the_table_its = { $cold }{ $at }: colder than the table, its longest time stands in
-cert-resin-hold_counted = Hold counted
-cert-resin-first_cut = first cut
-cert-resin-test = test
-cert-resin-joined = joined
-cert-resin-first_cut_or_test_by = first cut or test − { $begins }, by the sheet at the coldest reading
-cert-resin-nothing_cut_or_tested = nothing cut or tested
-cert-resin-both_emptied = both emptied
-cert-resin-not_recorded_as_emptied = not recorded as emptied
-cert-resin-whole_containers_a_into_b = whole containers, A into B to the last drop
-cert-resin-mass_a_mass_b = mass A / mass B
-cert-resin-masses_not_recorded = masses not recorded
-cert-resin-ratio_a_b = Ratio A : B
-cert-resin-stopwatch = stopwatch
-cert-resin-mixing_time = Mixing time
+cert-resin-w_wet_out_push_loading = W − Tränkung − Einschub × Ladefaktor − Anschließen und Aufblasen − Reserve
+cert-resin-time_budget_at = Zeitbudget um { $at }
+cert-resin-joined_second_go = Mischbeginn − zweite Freigabe
+cert-resin-age_of_temperatures = Alter der Temperaturen
+cert-resin-no_second_go = keine zweite Freigabe
+cert-resin-ln_t_against_1_t = ln t über 1/T zwischen den Zeilen des Datenblatts, beim Wärmsten von Harz, Luft, Rohr
+cert-resin-target_pressure_never_reached = Solldruck nie erreicht
+cert-resin-ln_t_against_1_t_2 = ln t über 1/T zwischen den Zeilen des Datenblatts, bei der kältesten Ablesung von Rohr und Wasser
+cert-resin-at = {" "}um { $at }
+cert-resin-colder_than_the_table_its = { $cold }{ $at }: kälter als die Tabelle, ihre längste Zeit gilt
+cert-resin-hold_counted = Haltezeit gezählt
+cert-resin-first_cut = erster Schnitt
+cert-resin-test = Prüfung
+cert-resin-joined = Mischbeginn
+cert-resin-first_cut_or_test_by = erster Schnitt oder Prüfung − { $begins }, nach Datenblatt bei der kältesten Ablesung
+cert-resin-nothing_cut_or_tested = nichts gefräst oder geprüft
+cert-resin-both_emptied = beide entleert
+cert-resin-not_recorded_as_emptied = Entleeren nicht erfasst
+cert-resin-whole_containers_a_into_b = ganze Gebinde, A in B bis zum letzten Tropfen
+cert-resin-mass_a_mass_b = Masse A / Masse B
+cert-resin-masses_not_recorded = Massen nicht erfasst
+cert-resin-ratio_a_b = Verhältnis A : B
+cert-resin-stopwatch = Stoppuhr
+cert-resin-mixing_time = Mischzeit
 
 ## derive/checks/verification.rs
 
-cert-verification-fold_height = Fold height
-cert-verification-lateral = Lateral { $at }
-cert-verification-open_area_bore_by_eye = open area / bore, by eye on the camera
-cert-verification-dn_oclock = DN { $dn }, { $hour } o’clock
-cert-verification-to = { $least } to { $most } %
-cert-verification-not_opened = not opened
-cert-verification-fails_not_opened = FAILS: not opened
+cert-verification-fold_height = Faltenhöhe
+cert-verification-lateral = Anschluss { $at }
+cert-verification-open_area_bore_by_eye = offene Fläche / Weite, nach Augenmaß an der Kamera
+cert-verification-dn_oclock = DN { $dn }, { $hour } Uhr
+cert-verification-to = { $least } bis { $most } %
+cert-verification-not_opened = nicht geöffnet
+cert-verification-fails_not_opened = VERFEHLT: nicht geöffnet
 
 ## derive/checks/worked.rs
 
-cert-worked-see_the_inputs = see the inputs
-cert-worked-entered = {" "}(entered { $typed })
-cert-worked-yes = yes
-cert-worked-no = no
+cert-worked-see_the_inputs = siehe Eingaben
+cert-worked-entered = {" "}(eingegeben { $typed })
+cert-worked-yes = ja
+cert-worked-no = nein
 
 ## More
 
-cert-pressure-over = −{ $pressure }, not counted
-cert-pressure-lower = max(least gauge, least net + { $water } bar/m × head). { $source }
-cert-pressure-net = lowest reading − { $water } bar/m × head above the invert. { $source }
-cert-worked-no_design = A check for a licensed engineer, not a design.
-cert-worked-local_codes = Local codes win.
-cert-worked-never_shorten = May lengthen the hold, never shorten it.
-cert-worked-name-ovality-factor = Ovality factor
-cert-worked-name-wall-thickness = Wall thickness
-cert-worked-name-air-test-f1417 = Air test, time
-cert-worked-name-air-test-en1610 = Air test, time
-cert-worked-name-water-test-en1610 = Water test, may be added
-cert-worked-name-resin-wall = Resin for the wall
-cert-worked-name-resin-laminate = Resin for the laminate
-cert-worked-name-working-time = Working time by the sheet
-cert-worked-name-equivalent-age = Equivalent age
-cert-worked-name-packer-pressure = Packer after cooling
-cert-worked-name-net-pressure = Net pressure
-cert-worked-name-end-thrust = End thrust
-cert-worked-name-geodesic = Distance on the map
-cert-worked-name-station-position = Place of the station
-cert-worked-name-atmosphere = Air readings
-cert-worked-name-partial-flow = Flow in the pipe
-cert-worked-name-time-to-surcharge = Storage of the line above
-cert-worked-name-pressure-decay = Leak or cooling
-cert-worked-gives = gives { $name } { $value }
-cert-worked-rows = { $count } rows
+cert-pressure-over = −{ $pressure }, nicht gezählt
+cert-pressure-lower = max(mind. Überdruck, mind. netto + { $water } bar/m × Wasserstand). { $source }
+cert-pressure-net = tiefste Ablesung − { $water } bar/m × Wasserstand über der Sohle. { $source }
+cert-worked-no_design = Eine Prüfung für einen zugelassenen Ingenieur, keine Bemessung.
+cert-worked-local_codes = Örtliche Vorschriften gehen vor.
+cert-worked-never_shorten = Darf die Haltezeit verlängern, nie verkürzen.
+cert-worked-name-ovality-factor = Ovalitätsfaktor
+cert-worked-name-wall-thickness = Wanddicke
+cert-worked-name-air-test-f1417 = Luftprüfung, Zeit
+cert-worked-name-air-test-en1610 = Luftprüfung, Zeit
+cert-worked-name-water-test-en1610 = Wasserprüfung, Zugabe
+cert-worked-name-resin-wall = Harz für die Wand
+cert-worked-name-resin-laminate = Harz für das Laminat
+cert-worked-name-working-time = Verarbeitungszeit nach Datenblatt
+cert-worked-name-equivalent-age = Gleichwertiges Alter
+cert-worked-name-packer-pressure = Packer nach Abkühlung
+cert-worked-name-net-pressure = Nettodruck
+cert-worked-name-end-thrust = Endkraft
+cert-worked-name-geodesic = Abstand auf der Karte
+cert-worked-name-station-position = Ort der Station
+cert-worked-name-atmosphere = Luftmessungen
+cert-worked-name-partial-flow = Abfluss im Rohr
+cert-worked-name-time-to-surcharge = Speicher der Haltung oberhalb
+cert-worked-name-pressure-decay = Leck oder Abkühlung
+cert-worked-gives = ergibt { $name } { $value }
+cert-worked-rows = { $count } Zeilen

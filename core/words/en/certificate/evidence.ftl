@@ -211,3 +211,4 @@ cert-jpeg-colour = it is in CMYK or another kind of colour that a page can't sho
 cert-jpeg-coding = its kind of JPEG (arithmetic coding, lossless or 12 bit) can't be shown
 cert-photo_copy-unreadable = the original is no JPEG or PNG picture, or it is damaged ({ $why })
 cert-photo_copy-unwritable = the copy could not be written ({ $why })
+cert-sheets-full_cure = Full cure

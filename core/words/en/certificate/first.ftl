@@ -389,3 +389,4 @@ cert-form-foreman = Signature of the foreman
 cert-attachment-description = The record of this repair: every entry of its chain, for programs
 cert-running-made_by = { $program }, offline, device { $device }
 cert-sealing-key = key { $key }
+cert-signatures-quoted = “{ $statement }”

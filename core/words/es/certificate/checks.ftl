@@ -1,134 +1,134 @@
-### The certificate: the computed checks.
+### El certificado: las comprobaciones calculadas.
 
 ## derive/checks/mod.rs
 
-cert-mod-fails_by = FAILS by { $text }
+cert-mod-fails_by = FALLA por { $text }
 cert-mod-kn = { $force } kN ({ $inside }, { $pressure })
-cert-mod-and_g_h_a_kn = , and ρ g h A = { $force } kN more from { $head } of water behind a packer that plugs the line
-cert-mod-end_thrust_if_an_end = End thrust if an end lets go: π/4 × ID² × pressure = { $air }{ $water }; rounded up. A number for keeping away, not a pass mark.
+cert-mod-and_g_h_a_kn = , y ρ g h A = { $force } kN más por { $head } de agua tras un packer que obtura la línea
+cert-mod-end_thrust_if_an_end = Empuje si cede un extremo: π/4 × DI² × presión = { $air }{ $water }; redondeado hacia arriba. Una cifra para guardar distancia, no para dar por bueno.
 
 ## derive/checks/place.rs
 
-cert-place-errors_at_the_defect = Errors at the defect
-cert-place-none_counted = none counted
-cert-place-patch_defect_2_offset_errors = (patch − defect) / 2 { $sign } offset − errors
-cert-place-cover_upstream = Cover upstream
-cert-place-cover_downstream = Cover downstream
-cert-place-no_patch_was_set_or = no patch was set, or nobody said where
-cert-place-patch_of_planned = patch { $this } of { $all }; planned { $planned } { $sign } { $off }
-cert-place-no_patch_planned = no patch planned
-cert-place-the_mouth_of_the_pipe = the mouth of the pipe
-cert-place-the_cap_of_the_cleanout = the cap of the cleanout
-cert-place-path = path { $length }
-cert-place-rods_and_mark = Rods and mark
-cert-place-whole_rods_path_rod_mark = whole rods = ⌊path / rod⌋, mark at the remainder; path from { $point } in { $node }
-cert-place-rod = { $path }; rod { $length }
-cert-place-rope = rope
-cert-place-hose = hose
-cert-place-mark_on_the_path_from = mark on the { $on } = path from { $point } in { $node } to the patch centre
-cert-place-mark = Mark
-cert-place-shorter_end_difference_of_both = shorter end; difference of both
-cert-place-packer_fits = Packer fits
+cert-place-errors_at_the_defect = Errores en el defecto
+cert-place-none_counted = ninguno contado
+cert-place-patch_defect_2_offset_errors = (parche − defecto) / 2 { $sign } desplazamiento − errores
+cert-place-cover_upstream = Cobertura aguas arriba
+cert-place-cover_downstream = Cobertura aguas abajo
+cert-place-no_patch_was_set_or = no se colocó parche, o nadie dijo dónde
+cert-place-patch_of_planned = parche { $this } de { $all }; previsto { $planned } { $sign } { $off }
+cert-place-no_patch_planned = ningún parche previsto
+cert-place-the_mouth_of_the_pipe = la boca de la tubería
+cert-place-the_cap_of_the_cleanout = la tapa del registro
+cert-place-path = recorrido { $length }
+cert-place-rods_and_mark = Varillas y marca
+cert-place-whole_rods_path_rod_mark = varillas enteras = ⌊recorrido / varilla⌋, marca en el resto; recorrido desde { $point } en { $node }
+cert-place-rod = { $path }; varilla { $length }
+cert-place-rope = cuerda
+cert-place-hose = manguera
+cert-place-mark_on_the_path_from = marca en la { $on } = recorrido desde { $point } en { $node } al centro del parche
+cert-place-mark = Marca
+cert-place-shorter_end_difference_of_both = extremo más corto; diferencia entre ambos
+cert-place-packer_fits = Packer adecuado
 cert-place-packer = packer
-cert-place-patch_fits = Patch fits
-cert-place-patch = patch
-cert-place-measured_id_inside_the_range = measured ID inside the range of the { $what }
-cert-place-outside = outside
-cert-place-inside = inside
-cert-place-station_line_of_the_way = station / line of the way between both nodes on WGS 84
-cert-place-station_of = station { $at } of { $length }
-cert-place-no_position_of_the_phone = no position of the phone
-cert-place-can_be = can be
-cert-place-too_far_for_its_accuracy = too far for its accuracy
-cert-place-accuracy_not_known = accuracy not known
-cert-place-phone_from_the_node = phone { $distance } from the node: { $can_be }
-cert-place-place_on_the_map = Place on the map
-cert-place-viewed_again_cleaned = viewed again − cleaned
-cert-place-clean_pipe = Clean pipe
+cert-place-patch_fits = Parche adecuado
+cert-place-patch = parche
+cert-place-measured_id_inside_the_range = diámetro interior medido dentro de la gama del { $what }
+cert-place-outside = fuera
+cert-place-inside = dentro
+cert-place-station_line_of_the_way = estación / longitud del camino entre ambos nodos en WGS 84
+cert-place-station_of = estación { $at } de { $length }
+cert-place-no_position_of_the_phone = sin posición del teléfono
+cert-place-can_be = puede ser
+cert-place-too_far_for_its_accuracy = demasiado lejos para su precisión
+cert-place-accuracy_not_known = precisión desconocida
+cert-place-phone_from_the_node = teléfono a { $distance } del nodo: { $can_be }
+cert-place-place_on_the_map = Lugar en el mapa
+cert-place-viewed_again_cleaned = vista otra vez − limpiada
+cert-place-clean_pipe = Tubería limpia
 
 ## derive/checks/pressure.rs
 
-cert-pressure-counted = counted { $pressure }
-cert-pressure-min = min { $pressure }; { $inside }
-cert-pressure-counted_2 = { $pressure } counted
-cert-pressure-nothing_counted = nothing counted
-cert-pressure-window_lower_limit = Window, lower limit
-cert-pressure-window_upper_limit = Window, upper limit
-cert-pressure-max = max { $pressure }
-cert-pressure-packer_up_to = packer up to { $size }
-cert-pressure-host_pipe = host pipe
-cert-pressure-contract = contract
-cert-pressure-net_pressure = Net pressure
+cert-pressure-counted = contada { $pressure }
+cert-pressure-min = mín. { $pressure }; { $inside }
+cert-pressure-counted_2 = { $pressure } contados
+cert-pressure-nothing_counted = nada contado
+cert-pressure-window_lower_limit = Rango, límite inferior
+cert-pressure-window_upper_limit = Rango, límite superior
+cert-pressure-max = máx. { $pressure }
+cert-pressure-packer_up_to = packer hasta { $size }
+cert-pressure-host_pipe = tubería existente
+cert-pressure-contract = contrato
+cert-pressure-net_pressure = Presión neta
 
 ## derive/checks/resin.rs
 
-cert-resin-w_wet_out_push_loading = W − wet-out − push × loading factor − connect and inflate − margin
-cert-resin-time_budget_at = Time budget at { $at }
-cert-resin-joined_second_go = joined − second go
-cert-resin-age_of_temperatures = Age of temperatures
-cert-resin-no_second_go = no second go
-cert-resin-ln_t_against_1_t = ln t against 1/T between sheet rows, at the warmest of resin, air, pipe
-cert-resin-target_pressure_never_reached = target pressure never reached
-cert-resin-ln_t_against_1_t_2 = ln t against 1/T between sheet rows, at the coldest reading of pipe and water
-cert-resin-at = {" "}at { $at }
-cert-resin-colder_than_the_table_its = { $cold }{ $at }: colder than the table, its longest time stands in
-cert-resin-hold_counted = Hold counted
-cert-resin-first_cut = first cut
-cert-resin-test = test
-cert-resin-joined = joined
-cert-resin-first_cut_or_test_by = first cut or test − { $begins }, by the sheet at the coldest reading
-cert-resin-nothing_cut_or_tested = nothing cut or tested
-cert-resin-both_emptied = both emptied
-cert-resin-not_recorded_as_emptied = not recorded as emptied
-cert-resin-whole_containers_a_into_b = whole containers, A into B to the last drop
-cert-resin-mass_a_mass_b = mass A / mass B
-cert-resin-masses_not_recorded = masses not recorded
-cert-resin-ratio_a_b = Ratio A : B
-cert-resin-stopwatch = stopwatch
-cert-resin-mixing_time = Mixing time
+cert-resin-w_wet_out_push_loading = W − impregnación − empuje × factor de carga − conectar e inflar − margen
+cert-resin-time_budget_at = Margen de tiempo { $at }
+cert-resin-joined_second_go = A y B juntos − segundo visto bueno
+cert-resin-age_of_temperatures = Antigüedad de las temperaturas
+cert-resin-no_second_go = sin segundo visto bueno
+cert-resin-ln_t_against_1_t = ln t frente a 1/T entre filas de la ficha, con lo más caliente de resina, aire, tubería
+cert-resin-target_pressure_never_reached = nunca se alcanzó la presión objetivo
+cert-resin-ln_t_against_1_t_2 = ln t frente a 1/T entre filas de la ficha, con la lectura más fría de tubería y agua
+cert-resin-at = {" "}a las { $at }
+cert-resin-colder_than_the_table_its = { $cold }{ $at }: más fría que la tabla, vale su tiempo más largo
+cert-resin-hold_counted = Tiempo a presión contado
+cert-resin-first_cut = primer corte
+cert-resin-test = ensayo
+cert-resin-joined = A y B juntos
+cert-resin-first_cut_or_test_by = primer corte o ensayo − { $begins }, según la ficha con la lectura más fría
+cert-resin-nothing_cut_or_tested = nada cortado ni ensayado
+cert-resin-both_emptied = ambos vaciados
+cert-resin-not_recorded_as_emptied = no consta que se vaciaran
+cert-resin-whole_containers_a_into_b = envases enteros, A en B hasta la última gota
+cert-resin-mass_a_mass_b = masa A / masa B
+cert-resin-masses_not_recorded = las masas no constan
+cert-resin-ratio_a_b = Relación A : B
+cert-resin-stopwatch = cronómetro
+cert-resin-mixing_time = Tiempo de mezcla
 
 ## derive/checks/verification.rs
 
-cert-verification-fold_height = Fold height
-cert-verification-lateral = Lateral { $at }
-cert-verification-open_area_bore_by_eye = open area / bore, by eye on the camera
-cert-verification-dn_oclock = DN { $dn }, { $hour } o’clock
-cert-verification-to = { $least } to { $most } %
-cert-verification-not_opened = not opened
-cert-verification-fails_not_opened = FAILS: not opened
+cert-verification-fold_height = Altura del pliegue
+cert-verification-lateral = Acometida { $at }
+cert-verification-open_area_bore_by_eye = área abierta / luz, a ojo con la cámara
+cert-verification-dn_oclock = DN { $dn }, { $hour } h
+cert-verification-to = { $least } a { $most } %
+cert-verification-not_opened = sin abrir
+cert-verification-fails_not_opened = FALLA: sin abrir
 
 ## derive/checks/worked.rs
 
-cert-worked-see_the_inputs = see the inputs
-cert-worked-entered = {" "}(entered { $typed })
-cert-worked-yes = yes
+cert-worked-see_the_inputs = véanse los datos
+cert-worked-entered = {" "}(anotado { $typed })
+cert-worked-yes = sí
 cert-worked-no = no
 
 ## More
 
-cert-pressure-over = −{ $pressure }, not counted
-cert-pressure-lower = max(least gauge, least net + { $water } bar/m × head). { $source }
-cert-pressure-net = lowest reading − { $water } bar/m × head above the invert. { $source }
-cert-worked-no_design = A check for a licensed engineer, not a design.
-cert-worked-local_codes = Local codes win.
-cert-worked-never_shorten = May lengthen the hold, never shorten it.
-cert-worked-name-ovality-factor = Ovality factor
-cert-worked-name-wall-thickness = Wall thickness
-cert-worked-name-air-test-f1417 = Air test, time
-cert-worked-name-air-test-en1610 = Air test, time
-cert-worked-name-water-test-en1610 = Water test, may be added
-cert-worked-name-resin-wall = Resin for the wall
-cert-worked-name-resin-laminate = Resin for the laminate
-cert-worked-name-working-time = Working time by the sheet
-cert-worked-name-equivalent-age = Equivalent age
-cert-worked-name-packer-pressure = Packer after cooling
-cert-worked-name-net-pressure = Net pressure
-cert-worked-name-end-thrust = End thrust
-cert-worked-name-geodesic = Distance on the map
-cert-worked-name-station-position = Place of the station
-cert-worked-name-atmosphere = Air readings
-cert-worked-name-partial-flow = Flow in the pipe
-cert-worked-name-time-to-surcharge = Storage of the line above
-cert-worked-name-pressure-decay = Leak or cooling
-cert-worked-gives = gives { $name } { $value }
-cert-worked-rows = { $count } rows
+cert-pressure-over = −{ $pressure }, no cuenta
+cert-pressure-lower = max(mín. manométrica, mín. neta + { $water } bar/m × agua). { $source }
+cert-pressure-net = lectura más baja − { $water } bar/m × agua sobre la solera. { $source }
+cert-worked-no_design = Una comprobación para un ingeniero habilitado, no un cálculo.
+cert-worked-local_codes = Mandan las normas locales.
+cert-worked-never_shorten = Puede alargar el tiempo a presión, nunca acortarlo.
+cert-worked-name-ovality-factor = Factor de ovalidad
+cert-worked-name-wall-thickness = Espesor de pared
+cert-worked-name-air-test-f1417 = Ensayo de aire, tiempo
+cert-worked-name-air-test-en1610 = Ensayo de aire, tiempo
+cert-worked-name-water-test-en1610 = Ensayo de agua, aporte
+cert-worked-name-resin-wall = Resina para la pared
+cert-worked-name-resin-laminate = Resina para el laminado
+cert-worked-name-working-time = Tiempo de trabajo según ficha
+cert-worked-name-equivalent-age = Edad equivalente
+cert-worked-name-packer-pressure = Packer tras enfriarse
+cert-worked-name-net-pressure = Presión neta
+cert-worked-name-end-thrust = Empuje del extremo
+cert-worked-name-geodesic = Distancia en el mapa
+cert-worked-name-station-position = Lugar de la estación
+cert-worked-name-atmosphere = Lecturas de aire
+cert-worked-name-partial-flow = Caudal en la tubería
+cert-worked-name-time-to-surcharge = Almacenamiento aguas arriba
+cert-worked-name-pressure-decay = Fuga o enfriamiento
+cert-worked-gives = da { $name } { $value }
+cert-worked-rows = { $count } filas

@@ -1,134 +1,134 @@
-### The certificate: the computed checks.
+### Le certificat : les vérifications calculées.
 
 ## derive/checks/mod.rs
 
-cert-mod-fails_by = FAILS by { $text }
+cert-mod-fails_by = ÉCHEC de { $text }
 cert-mod-kn = { $force } kN ({ $inside }, { $pressure })
-cert-mod-and_g_h_a_kn = , and ρ g h A = { $force } kN more from { $head } of water behind a packer that plugs the line
-cert-mod-end_thrust_if_an_end = End thrust if an end lets go: π/4 × ID² × pressure = { $air }{ $water }; rounded up. A number for keeping away, not a pass mark.
+cert-mod-and_g_h_a_kn = , et ρ g h A = { $force } kN de plus pour { $head } d’eau derrière un packer qui obture le tronçon
+cert-mod-end_thrust_if_an_end = Poussée si un bout lâche : π/4 × DI² × pression = { $air }{ $water } ; arrondi par excès. Un chiffre pour se tenir à l’écart, pas un critère.
 
 ## derive/checks/place.rs
 
-cert-place-errors_at_the_defect = Errors at the defect
-cert-place-none_counted = none counted
-cert-place-patch_defect_2_offset_errors = (patch − defect) / 2 { $sign } offset − errors
-cert-place-cover_upstream = Cover upstream
-cert-place-cover_downstream = Cover downstream
-cert-place-no_patch_was_set_or = no patch was set, or nobody said where
-cert-place-patch_of_planned = patch { $this } of { $all }; planned { $planned } { $sign } { $off }
-cert-place-no_patch_planned = no patch planned
-cert-place-the_mouth_of_the_pipe = the mouth of the pipe
-cert-place-the_cap_of_the_cleanout = the cap of the cleanout
-cert-place-path = path { $length }
-cert-place-rods_and_mark = Rods and mark
-cert-place-whole_rods_path_rod_mark = whole rods = ⌊path / rod⌋, mark at the remainder; path from { $point } in { $node }
-cert-place-rod = { $path }; rod { $length }
-cert-place-rope = rope
-cert-place-hose = hose
-cert-place-mark_on_the_path_from = mark on the { $on } = path from { $point } in { $node } to the patch centre
-cert-place-mark = Mark
-cert-place-shorter_end_difference_of_both = shorter end; difference of both
-cert-place-packer_fits = Packer fits
+cert-place-errors_at_the_defect = Erreurs au défaut
+cert-place-none_counted = aucune comptée
+cert-place-patch_defect_2_offset_errors = (manchette − défaut) / 2 { $sign } décalage − erreurs
+cert-place-cover_upstream = Débord amont
+cert-place-cover_downstream = Débord aval
+cert-place-no_patch_was_set_or = aucune manchette posée, ou personne n’a dit où
+cert-place-patch_of_planned = manchette { $this } sur { $all } ; prévu { $planned } { $sign } { $off }
+cert-place-no_patch_planned = aucune manchette prévue
+cert-place-the_mouth_of_the_pipe = l’embouchure de la conduite
+cert-place-the_cap_of_the_cleanout = le tampon du regard de curage
+cert-place-path = trajet { $length }
+cert-place-rods_and_mark = Cannes et repère
+cert-place-whole_rods_path_rod_mark = cannes entières = ⌊trajet / canne⌋, repère au reste ; trajet depuis { $point } à { $node }
+cert-place-rod = { $path } ; canne { $length }
+cert-place-rope = corde
+cert-place-hose = flexible
+cert-place-mark_on_the_path_from = repère sur { $on } = trajet depuis { $point } à { $node } au centre de la manchette
+cert-place-mark = Repère
+cert-place-shorter_end_difference_of_both = bout le plus court ; différence des deux
+cert-place-packer_fits = Packer adapté
 cert-place-packer = packer
-cert-place-patch_fits = Patch fits
-cert-place-patch = patch
-cert-place-measured_id_inside_the_range = measured ID inside the range of the { $what }
-cert-place-outside = outside
-cert-place-inside = inside
-cert-place-station_line_of_the_way = station / line of the way between both nodes on WGS 84
-cert-place-station_of = station { $at } of { $length }
-cert-place-no_position_of_the_phone = no position of the phone
-cert-place-can_be = can be
-cert-place-too_far_for_its_accuracy = too far for its accuracy
-cert-place-accuracy_not_known = accuracy not known
-cert-place-phone_from_the_node = phone { $distance } from the node: { $can_be }
-cert-place-place_on_the_map = Place on the map
-cert-place-viewed_again_cleaned = viewed again − cleaned
-cert-place-clean_pipe = Clean pipe
+cert-place-patch_fits = Manchette adaptée
+cert-place-patch = manchette
+cert-place-measured_id_inside_the_range = diamètre intérieur mesuré dans la plage : { $what }
+cert-place-outside = hors plage
+cert-place-inside = dans la plage
+cert-place-station_line_of_the_way = station / longueur du trajet entre les deux nœuds sur WGS 84
+cert-place-station_of = station { $at } sur { $length }
+cert-place-no_position_of_the_phone = pas de position du téléphone
+cert-place-can_be = possible
+cert-place-too_far_for_its_accuracy = trop loin pour sa précision
+cert-place-accuracy_not_known = précision inconnue
+cert-place-phone_from_the_node = téléphone à { $distance } du nœud : { $can_be }
+cert-place-place_on_the_map = Lieu sur la carte
+cert-place-viewed_again_cleaned = revue − nettoyée
+cert-place-clean_pipe = Conduite propre
 
 ## derive/checks/pressure.rs
 
-cert-pressure-counted = counted { $pressure }
-cert-pressure-min = min { $pressure }; { $inside }
-cert-pressure-counted_2 = { $pressure } counted
-cert-pressure-nothing_counted = nothing counted
-cert-pressure-window_lower_limit = Window, lower limit
-cert-pressure-window_upper_limit = Window, upper limit
-cert-pressure-max = max { $pressure }
-cert-pressure-packer_up_to = packer up to { $size }
-cert-pressure-host_pipe = host pipe
-cert-pressure-contract = contract
-cert-pressure-net_pressure = Net pressure
+cert-pressure-counted = comptée { $pressure }
+cert-pressure-min = min. { $pressure } ; { $inside }
+cert-pressure-counted_2 = { $pressure } comptés
+cert-pressure-nothing_counted = rien de compté
+cert-pressure-window_lower_limit = Plage, limite basse
+cert-pressure-window_upper_limit = Plage, limite haute
+cert-pressure-max = max. { $pressure }
+cert-pressure-packer_up_to = packer jusqu’à { $size }
+cert-pressure-host_pipe = conduite
+cert-pressure-contract = contrat
+cert-pressure-net_pressure = Pression nette
 
 ## derive/checks/resin.rs
 
-cert-resin-w_wet_out_push_loading = W − wet-out − push × loading factor − connect and inflate − margin
-cert-resin-time_budget_at = Time budget at { $at }
-cert-resin-joined_second_go = joined − second go
-cert-resin-age_of_temperatures = Age of temperatures
-cert-resin-no_second_go = no second go
-cert-resin-ln_t_against_1_t = ln t against 1/T between sheet rows, at the warmest of resin, air, pipe
-cert-resin-target_pressure_never_reached = target pressure never reached
-cert-resin-ln_t_against_1_t_2 = ln t against 1/T between sheet rows, at the coldest reading of pipe and water
-cert-resin-at = {" "}at { $at }
-cert-resin-colder_than_the_table_its = { $cold }{ $at }: colder than the table, its longest time stands in
-cert-resin-hold_counted = Hold counted
-cert-resin-first_cut = first cut
-cert-resin-test = test
-cert-resin-joined = joined
-cert-resin-first_cut_or_test_by = first cut or test − { $begins }, by the sheet at the coldest reading
-cert-resin-nothing_cut_or_tested = nothing cut or tested
-cert-resin-both_emptied = both emptied
-cert-resin-not_recorded_as_emptied = not recorded as emptied
-cert-resin-whole_containers_a_into_b = whole containers, A into B to the last drop
-cert-resin-mass_a_mass_b = mass A / mass B
-cert-resin-masses_not_recorded = masses not recorded
-cert-resin-ratio_a_b = Ratio A : B
-cert-resin-stopwatch = stopwatch
-cert-resin-mixing_time = Mixing time
+cert-resin-w_wet_out_push_loading = W − imprégnation − poussée × facteur de charge − raccorder et gonfler − marge
+cert-resin-time_budget_at = Budget temps à { $at }
+cert-resin-joined_second_go = réunion − deuxième feu vert
+cert-resin-age_of_temperatures = Âge des températures
+cert-resin-no_second_go = pas de deuxième feu vert
+cert-resin-ln_t_against_1_t = ln t selon 1/T entre lignes de la fiche, au plus chaud de résine, air, conduite
+cert-resin-target_pressure_never_reached = pression de consigne jamais atteinte
+cert-resin-ln_t_against_1_t_2 = ln t selon 1/T entre lignes de la fiche, au relevé le plus froid de conduite et eau
+cert-resin-at = {" "}à { $at }
+cert-resin-colder_than_the_table_its = { $cold }{ $at } : plus froid que le tableau, son temps le plus long vaut
+cert-resin-hold_counted = Maintien compté
+cert-resin-first_cut = premier fraisage
+cert-resin-test = essai
+cert-resin-joined = réunion
+cert-resin-first_cut_or_test_by = premier fraisage ou essai − { $begins }, selon la fiche au relevé le plus froid
+cert-resin-nothing_cut_or_tested = rien de fraisé ni d’essayé
+cert-resin-both_emptied = les deux vidés
+cert-resin-not_recorded_as_emptied = vidage non noté
+cert-resin-whole_containers_a_into_b = récipients entiers, A dans B jusqu’à la dernière goutte
+cert-resin-mass_a_mass_b = masse A / masse B
+cert-resin-masses_not_recorded = masses non notées
+cert-resin-ratio_a_b = Rapport A : B
+cert-resin-stopwatch = chronomètre
+cert-resin-mixing_time = Temps de mélange
 
 ## derive/checks/verification.rs
 
-cert-verification-fold_height = Fold height
-cert-verification-lateral = Lateral { $at }
-cert-verification-open_area_bore_by_eye = open area / bore, by eye on the camera
-cert-verification-dn_oclock = DN { $dn }, { $hour } o’clock
-cert-verification-to = { $least } to { $most } %
-cert-verification-not_opened = not opened
-cert-verification-fails_not_opened = FAILS: not opened
+cert-verification-fold_height = Hauteur du pli
+cert-verification-lateral = Branchement { $at }
+cert-verification-open_area_bore_by_eye = surface ouverte / section, à l’œil à la caméra
+cert-verification-dn_oclock = DN { $dn }, { $hour } h
+cert-verification-to = { $least } à { $most } %
+cert-verification-not_opened = non rouvert
+cert-verification-fails_not_opened = ÉCHEC : non rouvert
 
 ## derive/checks/worked.rs
 
-cert-worked-see_the_inputs = see the inputs
-cert-worked-entered = {" "}(entered { $typed })
-cert-worked-yes = yes
-cert-worked-no = no
+cert-worked-see_the_inputs = voir les données
+cert-worked-entered = {" "}(saisi { $typed })
+cert-worked-yes = oui
+cert-worked-no = non
 
 ## More
 
-cert-pressure-over = −{ $pressure }, not counted
-cert-pressure-lower = max(least gauge, least net + { $water } bar/m × head). { $source }
-cert-pressure-net = lowest reading − { $water } bar/m × head above the invert. { $source }
-cert-worked-no_design = A check for a licensed engineer, not a design.
-cert-worked-local_codes = Local codes win.
-cert-worked-never_shorten = May lengthen the hold, never shorten it.
-cert-worked-name-ovality-factor = Ovality factor
-cert-worked-name-wall-thickness = Wall thickness
-cert-worked-name-air-test-f1417 = Air test, time
-cert-worked-name-air-test-en1610 = Air test, time
-cert-worked-name-water-test-en1610 = Water test, may be added
-cert-worked-name-resin-wall = Resin for the wall
-cert-worked-name-resin-laminate = Resin for the laminate
-cert-worked-name-working-time = Working time by the sheet
-cert-worked-name-equivalent-age = Equivalent age
-cert-worked-name-packer-pressure = Packer after cooling
-cert-worked-name-net-pressure = Net pressure
-cert-worked-name-end-thrust = End thrust
-cert-worked-name-geodesic = Distance on the map
-cert-worked-name-station-position = Place of the station
-cert-worked-name-atmosphere = Air readings
-cert-worked-name-partial-flow = Flow in the pipe
-cert-worked-name-time-to-surcharge = Storage of the line above
-cert-worked-name-pressure-decay = Leak or cooling
-cert-worked-gives = gives { $name } { $value }
-cert-worked-rows = { $count } rows
+cert-pressure-over = −{ $pressure }, non compté
+cert-pressure-lower = max(min. relative, min. nette + { $water } bar/m × hauteur d’eau). { $source }
+cert-pressure-net = relevé le plus bas − { $water } bar/m × eau au-dessus du radier. { $source }
+cert-worked-no_design = Une vérification pour un ingénieur habilité, pas un calcul.
+cert-worked-local_codes = Les règles locales l’emportent.
+cert-worked-never_shorten = Peut allonger le maintien, jamais le raccourcir.
+cert-worked-name-ovality-factor = Facteur d’ovalité
+cert-worked-name-wall-thickness = Épaisseur de paroi
+cert-worked-name-air-test-f1417 = Essai à l’air, durée
+cert-worked-name-air-test-en1610 = Essai à l’air, durée
+cert-worked-name-water-test-en1610 = Essai à l’eau, appoint
+cert-worked-name-resin-wall = Résine pour la paroi
+cert-worked-name-resin-laminate = Résine pour le stratifié
+cert-worked-name-working-time = Temps d’emploi selon fiche
+cert-worked-name-equivalent-age = Âge équivalent
+cert-worked-name-packer-pressure = Packer après refroidissement
+cert-worked-name-net-pressure = Pression nette
+cert-worked-name-end-thrust = Poussée du bout
+cert-worked-name-geodesic = Distance sur la carte
+cert-worked-name-station-position = Lieu de la station
+cert-worked-name-atmosphere = Relevés d’air
+cert-worked-name-partial-flow = Débit dans la conduite
+cert-worked-name-time-to-surcharge = Stockage du tronçon amont
+cert-worked-name-pressure-decay = Fuite ou refroidissement
+cert-worked-gives = donne { $name } { $value }
+cert-worked-rows = { $count } lignes

@@ -71,7 +71,7 @@ fn used(plan: &Plan, attempt: &Attempt) -> Option<Check> {
         None => Margin::Unknown(tell!("cert-resin-target_pressure_never_reached")),
     };
     Some(limited(
-        row(&tell!("cert-identity-working_time"), formula, inputs, used),
+        row(&tell!("cert-heading-working_time"), formula, inputs, used),
         format!("≤ {}", words::min_s(allowed)),
         margin,
     ))
@@ -116,14 +116,14 @@ fn cured(case: &Case, plan: &Plan, attempt: &Attempt) -> Option<Check> {
     let begun = format!("{begins} {}", case.clock.second(case.at(from)));
     let limit = format!("≥ {}", words::lasting(words::up_s(cure)));
     let Some((what, at)) = first_act(attempt) else {
-        let none = row(&tell!("cert-identity-full_cure"), formula, begun, tell!("cert-resin-nothing_cut_or_tested"));
+        let none = row(&tell!("cert-sheets-full_cure"), formula, begun, tell!("cert-resin-nothing_cut_or_tested"));
         return Some(limited(none, limit, Margin::Unknown(String::new())));
     };
     let lasted = Span::from_ms(times::between(&from.moment, &at.moment));
     let inputs = format!("{begun}, {what} {}", case.clock.second(case.at(at)));
     let left = Span::from_ms(lasted.as_ms() - cure.as_ms());
     Some(limited(
-        row(&tell!("cert-identity-full_cure"), formula, inputs, words::lasting(words::down_s(lasted))),
+        row(&tell!("cert-sheets-full_cure"), formula, inputs, words::lasting(words::down_s(lasted))),
         limit,
         Margin::of_span(left),
     ))

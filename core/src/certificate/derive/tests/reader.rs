@@ -1,7 +1,8 @@
 //! The contract says how the certificate is written, whoever makes it.
 
-use super::story::mended;
+use super::story::{left_in_pipe, mended, never_begun, practised, rejected};
 use crate::certificate::content::Content;
+use crate::certificate::display::Mark;
 use crate::certificate::fonts::Fonts;
 use crate::certificate::layout::lay_out;
 use crate::words::{Dates, Language, Reader, Units};
@@ -59,6 +60,47 @@ fn the_pages_can_be_laid_out_for_every_reader() {
             let reader = Reader { language, units, dates: Dates::Local };
             let content = mended().changed(|repair| repair.contract.reader = reader).content().unwrap();
             assert!(!lay_out(&content, &fonts).unwrap().pages.is_empty(), "{reader:?}");
+        }
+    }
+}
+
+/// The words of a message between its values, where they are enough to be told from a name.
+fn sentences(language: Language) -> std::collections::BTreeMap<String, Vec<String>> {
+    let files = crate::words::certificate(language);
+    files
+        .into_iter()
+        .map(|(id, text)| {
+            let parts = text.split(['{', '}']).map(str::trim).filter(|part| part.split(' ').count() > 4);
+            (id, parts.filter(|part| !part.starts_with('$')).map(str::to_owned).collect())
+        })
+        .collect()
+}
+
+/// What the pages say in another language, they say in no other. What was recorded stays as it was recorded.
+#[test]
+fn no_sentence_of_the_program_is_left_in_english() {
+    let fonts = Fonts::bundled().unwrap();
+    let english = sentences(Language::En);
+    for language in [Language::De, Language::Es, Language::Fr] {
+        let own = sentences(language);
+        for story in [mended, rejected, practised, left_in_pipe, never_begun] {
+            let reader = Reader { language, units: Units::Si, dates: Dates::Local };
+            let content = story().changed(|repair| repair.contract.reader = reader).content().unwrap();
+            let document = lay_out(&content, &fonts).unwrap();
+            let items = document.pages.iter().flat_map(|page| &page.items);
+            let mut told: Vec<String> = items
+                .filter_map(|item| match &item.mark {
+                    Mark::Text(text) => Some(text.text.replace('\u{a0}', " ")),
+                    _ => None,
+                })
+                .collect();
+            told.extend(document.elements.iter().filter_map(|element| element.alt.clone()));
+            let told = told.join(" ");
+            for (id, parts) in &english {
+                let left = parts.iter().find(|part| !own[id].contains(part) && told.contains(part.as_str()));
+                assert_eq!(left, None, "{id} in {language:?}");
+            }
+            assert!(own.values().flatten().filter(|part| told.contains(part.as_str())).count() > 20);
         }
     }
 }
