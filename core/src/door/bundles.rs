@@ -8,7 +8,7 @@ use serde::Serialize;
 
 use super::pieces::{self, Arriving};
 use super::response::{Answer, Problem};
-use super::travel::fingerprint;
+use super::travel::{TOO_MANY, fingerprint};
 use super::{Visit, device_key, packed};
 use crate::bundle::Refused;
 use crate::journal::{Fault, Journal};
@@ -68,7 +68,13 @@ impl Visit<'_> {
         let path = pieces::leaving(&self.store.folder, &name)?;
         let file = File::create(&path).map_err(|why| pieces::failed(&why))?;
         let device = self.facts.device.clone();
-        let sent = self.store.send(&wanted, &device, at_ms, &key, BufWriter::new(file))?;
+        let sent = self.store.send(&wanted, &device, at_ms, &key, BufWriter::new(file)).map_err(|fault| {
+            let _ = std::fs::remove_file(&path);
+            match fault {
+                Fault::Io { what } if what == TOO_MANY => Problem::error("too_many", TOO_MANY),
+                other => other.into(),
+            }
+        })?;
         Ok(Answer::Made(MadeFile {
             name,
             bytes: path.metadata().map_err(|why| pieces::failed(&why))?.len(),

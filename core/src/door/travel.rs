@@ -18,8 +18,12 @@ use crate::seal::PrivateKey;
 use crate::shelf::ShelfEvent;
 use crate::view;
 
-/// The most bytes of entries in one bundle: they are held in memory, because they are taken in whole or not at all.
-const MOST: usize = 128 << 20;
+/// The most bytes of entries in one bundle, about 700 repairs: they are held in memory, because they are taken in whole or
+/// not at all, and 256 MiB is what that may take on a phone (`docs/scale.md`).
+const MOST: usize = 72 << 20;
+
+/// Why not all of it goes into one bundle.
+pub const TOO_MANY: &str = "These are too many repairs for one file. Send fewer, or only what changed since a day.";
 
 /// What was put into a bundle.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -108,11 +112,16 @@ impl Store {
         let repairs = if repairs.is_empty() { journal.repairs()? } else { repairs.to_vec() };
         let head = Head { v: FORM, device: device.to_owned(), key: fingerprint(key), at_ms };
         let mut writer = Writer::begin(out, &head).map_err(io)?;
-        let (mut sent, mut photos) = (Sent::default(), BTreeSet::new());
+        let (mut sent, mut photos, mut bytes) = (Sent::default(), BTreeSet::new(), 0);
         for repair in &repairs {
             let entries = journal.entries(repair)?;
             if entries.is_empty() || is_reserved(repair) {
                 return Err(Fault::Io { what: format!("there is no repair {repair} in this folder") });
+            }
+            // What nobody could take in is not sent.
+            bytes += entries.iter().map(|entry| entry.body.len()).sum::<usize>();
+            if bytes > MOST {
+                return Err(Fault::Io { what: TOO_MANY.into() });
             }
             for entry in &entries {
                 writer.entry(entry).map_err(io)?;
