@@ -64,8 +64,10 @@ function written() {
 }
 
 // In which language and units a person reads and types; what stands in the fields goes with the next request as it was typed.
-const unitsOf = () => localStorage.getItem(`mendline.units.${person()}`) ?? "si";
-const languageOf = () => localStorage.getItem(`mendline.language.${person()}`) ?? nearest(navigator.languages ?? []);
+// What was picked before anybody was, holds for everybody who has not picked.
+const pickedOf = (what) => localStorage.getItem(`mendline.${what}.${person()}`) ?? localStorage.getItem(`mendline.${what}.null`);
+const unitsOf = () => pickedOf("units") ?? "si";
+const languageOf = () => pickedOf("language") ?? nearest(navigator.languages ?? []);
 const reader = () => ({ language: languageOf(), units: unitsOf() });
 let typing = {};
 const sure = {};
@@ -106,7 +108,7 @@ function show() {
   const ready = worded && (!asks || store.state.answer !== null);
   const shown = ready ? screen : SCREENS.opening.screen;
   const { answer, refusal, problems, error } = store.state;
-  const view = { ...answer, params, now: store.now(), light: light.now(), person: person(), units: unitsOf(), drafts: store.drafts(), refusal, problems, error, came, moving, chosen: chosen.now() };
+  const view = { ...answer, params, now: store.now(), light: light.now(), person: person(), set_up: localStorage.getItem("mendline.setup"), units: unitsOf(), drafts: store.drafts(), refusal, problems, error, came, moving, chosen: chosen.now() };
   reminders.take(answer);
   if (answer) wake.keep(runs(answer));
   const { title, body } = drawnOf(shown, view);
@@ -153,6 +155,8 @@ function arrive() {
   const before = store.state.route;
   const next = route(location.hash);
   store.go(next, before?.name === next.name && before.params.id === next.params.id && next.name === "repair");
+  // A set-up that is left is taken up at the same question.
+  if (next.name === "setup" && next.params.step) localStorage.setItem("mendline.setup", next.params.step);
   const { live = false } = SCREENS[store.state.route.name];
   position.follow(live);
   look();
@@ -175,7 +179,7 @@ function look() {
 }
 
 // What writes nothing needs no outbox, and is not said to be recorded.
-const READS = ["certificate", "record", "check_record", "person_certificate", "pack", "back_up"];
+const READS = ["diagnostics", "hand_out_sheets", "certificate", "record", "check_record", "person_certificate", "pack", "back_up"];
 
 // How far a large file has come, while it moves.
 let moving = null;
@@ -220,6 +224,8 @@ async function send(request, { then, form, stay = false, secrets } = {}) {
   const response = await (READS.includes(request.do) ? store.ask(request, secrets) : store.send(request, secrets));
   if (!response?.ok) { cues.play("warn"); return false; }
   if (form) { store.forget(form, scope); chosen.drop(); }
+  // Who names the first person of a device is that person.
+  if (form === "setup-person") localStorage.setItem("mendline.person", request.document.sheet.id);
   if (request.do === "accept_plan") { store.forget(`plan-${request.repair}`, scope); delete asked[`plan-${request.repair}`]; }
   if (request.command?.command === "report") store.forget(`ago-${request.command.happening.what}`, scope);
   cues.play(response.ok.trouble && request.command?.command === "report" ? "alarm" : "done");

@@ -13,6 +13,7 @@ const ROUTES = [
   { name: "by_hand", path: /^\/by-hand$/, params: [] },
   { name: "search", path: /^\/search$/, params: [] },
   { name: "shelf", path: /^\/shelf(?:\/([a-z]+)(?:\/([^/]+)(?:\/([^/]+))?)?)?$/, params: ["kind", "id", "task"] },
+  { name: "setup", path: /^\/setup(?:\/([a-z]+))?$/, params: ["step"] },
   { name: "send", path: /^\/send(?:\/([^/]+))?$/, params: ["repair"] },
   { name: "backup", path: /^\/backup(?:\/(back))?$/, params: ["back"] },
   { name: "take", path: /^\/take$/, params: [] },

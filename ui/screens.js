@@ -20,6 +20,7 @@ import * as practice from "./screens/practice.js";
 import * as repair from "./screens/repair/index.js";
 import * as search from "./screens/search.js";
 import * as send from "./screens/send.js";
+import * as setup from "./screens/setup.js";
 import * as shelf from "./screens/shelf.js";
 import * as take from "./screens/take.js";
 import * as today from "./screens/today.js";
@@ -34,6 +35,7 @@ export const SCREENS = {
   line: { screen: line, asks: ({ file, index }) => ({ do: "inspection", file, index: Number(index) }) },
   by_hand: { screen: byHand, asks: () => ({ do: "shelf" }) },
   search: { screen: search, asks: (_, draft) => ({ do: "list", text: draft("search").text ?? "" }) },
+  setup: { screen: setup, asks: () => ({ do: "shelf" }) },
   shelf: { screen: shelf, asks: () => ({ do: "shelf" }) },
   send: { screen: send, asks: () => ({ do: "bundles" }) },
   backup: { screen: backup, asks: () => ({ do: "today" }) },

@@ -17,6 +17,7 @@ const served = onCore(async ({ core }) => {
     today: "#/", intake: "#/intake", "a line": line(views.tallow), "a line run against the flow": line(views.against), "a line that is called anything": line(views.named), "by hand": "#/by-hand",
     plan: plan(views.cool), "plan of anything": plan(views.named_plan), search: "#/search", people: "#/people", check: "#/check", help: "#/help", lost: "#/no/such",
     ...repair, issued: `#/repair/${views.issued.repair.id}`, rehearsal: `#/repair/${views.rehearsed.id}`,
+    ...Object.fromEntries(["language", "units", "crew", "contract", "sheets"].map((step) => [`set-up, ${step}`, `#/setup/${step}`])),
     shelf: "#/shelf", ...Object.fromEntries(Object.entries({ contract: "contracts", resin: "resins", patch: "patches", packer: "packers", instrument: "instruments", method: "methods", person: "people" })
       .flatMap(([kind, list]) => [[`shelf, ${kind}`, `#/shelf/${kind}`], [`shelf, one ${kind}`, `#/shelf/${kind}/${encodeURIComponent(views.shelf[list][0].id)}`]])),
   };

@@ -16,6 +16,8 @@ const LINE = [[100, 500], [300, 200], [500, 700], [700, 300], [900, 600]];
  */
 export async function* shots(api) {
   yield { name: "first-run", hash: "#/" };
+  for (const step of ["language", "units", "crew", "contract", "sheets"]) yield { name: `setup-${step}`, hash: `#/setup/${step}` };
+  yield { name: "first-run-begun", hash: "#/" };
   yield { name: "intake-empty", hash: "#/intake" };
   yield { name: "lost", hash: "#/no/such" };
   yield* office(api);

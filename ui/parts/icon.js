@@ -4,6 +4,7 @@ import { html, raw } from "../html.js";
 
 const SHAPES = {
   go: '<path d="M4 12H20M13 5L20 12L13 19"/>',
+  back: '<path d="M20 12H4M11 5L4 12L11 19"/>',
   tick: '<path d="M4 13L10 19L20 6"/>',
   open: '<circle cx="12" cy="12" r="8"/>',
   none: '<path d="M4 12H20"/>',

@@ -5,6 +5,7 @@ import { doNow, note } from "../parts/note.js";
 import { mast } from "../parts/mast.js";
 import { page } from "../parts/page.js";
 import { section } from "../parts/section.js";
+import { way } from "../parts/way.js";
 import { STAGES } from "../parts/stages.js";
 import { say } from "../text/say.js";
 
@@ -18,7 +19,7 @@ export const render = (view) => page({
   mast: mast({ title: title(), where: say("app.name"), side: [html`<a href="#/">${say("done.today")}</a>`] }),
   main: html`<main class="help"><div>${section({ id: "cautions", title: say("help.cautions"), kind: "", inside: html`${CAUTIONS.map((code) => note({ lead: say(`caution.${code}`), text: say(`caution.${code}_text`) }))}<p class="lead"><b>${say("help.decide")}</b></p>` })}
     ${section({ id: "how", title: say("help.how"), inside: doNow(HOW.map((n) => say(`help.how_${n}`))) })}
-    ${section({ id: "words", title: say("help.words"), inside: html`<dl class="glossary">${WORDS.map((code) => html`<div><dt>${say(`word.${code}`)}</dt><dd>${say(`word.${code}_text`)}</dd></div>`)}</dl>` })}</div>
+    ${section({ id: "words", title: say("help.words"), inside: html`<dl class="glossary">${WORDS.map((code) => html`<div><dt>${say(`word.${code}`)}</dt><dd>${say(`word.${code}_text`)}</dd></div>`)}</dl>` })}${section({ id: "support", title: say("support.title"), inside: html`<p class="soft">${say("support.text")}</p>${way({ label: say("support.save"), note: say("support.save_note"), does: { do: "diagnostics" } })}` })}</div>
     <div>${section({ id: "rules", title: say("help.rules"), aside: String(view.rules.length), kind: "", inside: html`<p class="soft">${say("help.rules_text")}</p>${groups(view.rules).map(group)}` })}</div></main>`,
 });
 

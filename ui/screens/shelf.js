@@ -12,6 +12,7 @@ import { section } from "../parts/section.js";
 import { way } from "../parts/way.js";
 import { say } from "../text/say.js";
 import { KINDS, invented, nameOf } from "./shelf/kinds.js";
+import { sheetsForm } from "./setup.js";
 import { sheetForm } from "./shelf/form.js";
 import { task, tasks } from "./shelf/tasks.js";
 
@@ -41,6 +42,8 @@ const frame = (view, main, foot) => page({ mast: mast({ title: title(view), wher
 
 const home = (view) => frame(view, html`${note({ lead: say("shelf.sources"), text: say("shelf.sources_text") })}
   <div class="ways">${Object.entries(KINDS).map(([kind, { list: name }]) => way({ label: say(`shelf.${kind}`), note: say("shelf.count", { n: view[name].length }), href: `#/shelf/${kind}` }))}</div>
+  ${way({ label: say("sheets.hand_out"), note: say("sheets.hand_out_note"), does: { do: "hand_out_sheets" } })}
+  ${section({ id: "h-office", title: say("setup.office"), inside: sheetsForm("#/shelf") })}
   ${way({ label: say("first.examples"), note: say("first.examples_note"), does: { do: "take_examples" } })}`, deck({ act: act({ label: say("done.today"), href: "#/" }) }));
 
 /** From how many on a list is searched. */

@@ -21,7 +21,7 @@ const DONE = 5;
 
 export function render(view) {
   const live = [list("mixed", view.mixed, (one) => mixed(view, one), "lives"), list("holding", view.holding, (one) => holding(view, one), "lives")].filter(Boolean);
-  const waiting = html`${closed(view)}${warned(view)}${view.owner || !none(view) ? lists(view) : first(view)}`;
+  const waiting = html`${closed(view)}${warned(view)}${setUp(view) ? first(view) : lists(view)}`;
   const rest = html`${tools(view)}${section({ id: "h-light", title: say("light.label"), kind: "today-light", inside: light(view.light) })}`;
   return page({
     mast: mast({ title: title(view), where: view.owner || say("app.name"), side: view.now ? [day(view.now.at_ms, view.now.offset_min), time(view.now.at_ms, view.now.offset_min)] : [] }),
@@ -34,6 +34,9 @@ const closed = (view) => view.closed && html`<section class="section">${note({ l
 const lists = (view) => html`${!view.who && nobody()}${none(view) && section({ id: "h-none", title: say("today.none"), kind: "", inside: html`<p>${say("today.none_text")}</p>${way({ label: say("today.intake"), note: say("today.intake_note"), href: "#/intake" })}` })}
   ${list("curing", view.curing, (one) => curing(view, one))}${["next", "review", "underway", "taken"].map((name) => list(name, view[name], row))}
   ${list("done", view.done.slice(0, DONE), row, undefined, view.done.length)}${list("damaged", view.damaged, row)}`;
+
+// Only a new folder leads through the set-up, and nobody is led through it twice.
+const setUp = (view) => !view.closed && none(view) && (view.lacks ?? []).length > 0;
 
 const none = (view) => ["mixed", "holding", "curing", "next", "review", "underway", "taken", "done", "damaged"].every((name) => view[name].length === 0);
 

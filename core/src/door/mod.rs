@@ -9,6 +9,7 @@ mod bundles;
 mod by_hand;
 mod checks;
 mod device_key;
+mod diagnostics;
 mod export;
 mod handover;
 mod history;
@@ -26,6 +27,7 @@ mod repairs;
 mod request;
 mod response;
 mod sealing;
+mod sheets;
 mod shelf;
 mod store;
 mod told;
@@ -39,6 +41,7 @@ pub use branches::{BranchView, BranchesView, Step};
 pub use bundles::{BundlesView, MadeFile};
 pub use by_hand::{ByHand, LateralByHand, Looking};
 pub use checks::{ChecksView, Tried};
+pub use diagnostics::{Diagnostics, Weight};
 pub use export::{Exported, export};
 pub use intake::{Unsaid, line_and_defect};
 pub use numbers::{NumberRow, NumberState, Superseded, VoidedRow, beside};
@@ -227,7 +230,9 @@ impl Visit<'_> {
     fn again(&mut self, request: &Request, repair: &str) -> Result<Answer, Problem> {
         match request {
             Request::ImportInspection { .. } => self.inspections(),
-            Request::Keep { .. } | Request::TakeOff { .. } | Request::TakeExamples => self.shelf(),
+            Request::Keep { .. } | Request::TakeOff { .. } | Request::TakeExamples | Request::TakeSheets { .. } => {
+                self.shelf()
+            }
             Request::MakeKey { .. } | Request::ImportKey { .. } | Request::RevokeKey { .. } => self.shelf(),
             Request::NoteBackup { .. } => self.today(),
             _ => self.repair(repair),
@@ -246,6 +251,8 @@ impl Visit<'_> {
             Request::Keep { document } => self.keep(*document),
             Request::TakeOff { kind, id } => self.take_off(kind, &id),
             Request::TakeExamples => self.take_examples(),
+            Request::HandOutSheets => self.hand_out_sheets(),
+            Request::TakeSheets { bytes, .. } => self.take_sheets(&unpacked(&bytes)?),
             Request::Inspections => self.inspections(),
             Request::ImportInspection { name, bytes } => self.import_inspection(&name, &unpacked(&bytes)?),
             Request::Inspection { file, index } => self.inspection(&file, index),
@@ -298,6 +305,7 @@ impl Visit<'_> {
             Request::Read { entries } => Ok(Answer::Read { entries: entries.iter().map(entry::heard).collect() }),
             Request::Checks { repair, name, input } => self.checks(&repair, &name, input.as_ref()),
             Request::WorkOut { repair, name, input } => self.work_out(&repair, &name, &input),
+            Request::Diagnostics => self.diagnostics(),
             Request::Rebuild => Ok(Answer::Rebuilt { repairs: self.store.rebuild()? }),
         }
     }

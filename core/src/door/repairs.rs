@@ -52,9 +52,12 @@ impl Visit<'_> {
         rows.extend(broken);
         let others = rows.iter().filter(|row| !row.live).filter_map(|row| summary_of(&row.summary)).collect();
         let mut today = view::today(&live, others, &self.facts.moment, &self.facts.device);
-        if let Ok(Some(contract)) = self.store.shelf().map(|shelf| shelf.documents.contracts.first()) {
-            today.owner.clone_from(&contract.owner);
-            today.crew.clone_from(&contract.crew);
+        if let Ok(shelf) = self.store.shelf() {
+            today.lacks = view::lacks(&shelf.documents);
+            if let Some(contract) = shelf.documents.contracts.first() {
+                today.owner.clone_from(&contract.owner);
+                today.crew.clone_from(&contract.crew);
+            }
         }
         let me = self.people.iter().find(|person| Some(&person.id) == self.facts.person.as_ref());
         today.who = me.map(|person| person.name.clone());

@@ -80,6 +80,14 @@ pub enum Request {
     },
     /// Put the invented examples on the shelf.
     TakeExamples,
+    /// All documents of the shelf but people, as a file for another device.
+    HandOutSheets,
+    /// Take such a file in, all of it or nothing.
+    TakeSheets {
+        #[serde(default)]
+        name: String,
+        bytes: String,
+    },
     /// The inspection files on the shelf.
     Inspections,
     /// Read an inspection file and put it on the shelf; nothing of a broken file is kept.
@@ -335,6 +343,8 @@ pub enum Request {
         name: String,
         input: serde_json::Value,
     },
+    /// A file for support: version, platform, counts, faults, sizes; no name and no position.
+    Diagnostics,
     /// Make the register anew from the journal.
     Rebuild,
 }
@@ -380,6 +390,7 @@ impl Request {
             Self::Keep { .. }
                 | Self::TakeOff { .. }
                 | Self::TakeExamples
+                | Self::TakeSheets { .. }
                 | Self::ImportInspection { .. }
                 | Self::ImportRecord { .. }
                 | Self::TakeIn { .. }

@@ -101,7 +101,8 @@ fn examples() -> Result<Vec<ShelfEvent>, serde_json::Error> {
     Ok(documents.map(|document| ShelfEvent::Kept { document: Box::new(document) }).collect())
 }
 
-fn sound(document: &Document) -> Result<(), Problem> {
+/// Errors: `bad_document` with what the document lacks.
+pub(super) fn sound(document: &Document) -> Result<(), Problem> {
     let bad = |says: String| Err(Problem::error("bad_document", says));
     let (id, name) = match document {
         Document::Person(person) => (&person.id, &person.name),

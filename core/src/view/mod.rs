@@ -31,7 +31,7 @@ pub use review::{Off, Review, What};
 pub use spot::SpotView;
 pub use summary::{Status, Summary, damaged_row, row, summary};
 pub use tasks::{PhotoTask, TaskView};
-pub use today::{Today, today};
+pub use today::{Today, lacks, today};
 pub use trouble::Trouble;
 
 use serde::Serialize;

@@ -11,6 +11,7 @@ use crate::facts::Moment;
 use crate::procedure::repair::Repair;
 use crate::procedure::stage::Stage;
 use crate::procedure::times;
+use crate::shelf::{DocumentKind, Shelf};
 
 #[derive(Clone, Debug, Default, Serialize)]
 pub struct Today {
@@ -31,6 +32,9 @@ pub struct Today {
     pub crew: String,
     /// The name of who asks, if somebody is picked.
     pub who: Option<String>,
+    /// What no repair can be planned or tapped without, and is not on the shelf, in the order in which it is asked for.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub lacks: Vec<DocumentKind>,
     /// Why nothing can be recorded in this folder, in a sentence.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub closed: Option<String>,
@@ -57,6 +61,19 @@ pub struct Holding {
 pub struct Curing {
     pub summary: Summary,
     pub cure: CureView,
+}
+
+/// Returns which kinds of document a crew needs and `shelf` does not hold. Instruments can be named when they are used.
+pub fn lacks(shelf: &Shelf) -> Vec<DocumentKind> {
+    let needed = [
+        (DocumentKind::Person, shelf.people.is_empty()),
+        (DocumentKind::Contract, shelf.contracts.is_empty()),
+        (DocumentKind::Resin, shelf.resins.is_empty()),
+        (DocumentKind::Patch, shelf.patches.is_empty()),
+        (DocumentKind::Packer, shelf.packers.is_empty()),
+        (DocumentKind::Method, shelf.methods.is_empty()),
+    ];
+    needed.into_iter().filter_map(|(kind, absent)| absent.then_some(kind)).collect()
 }
 
 /// Returns the first screen: live repairs in full, the others by their lines.

@@ -80,7 +80,7 @@ macro_rules! files {
         const $name: &[(&str, &str)] = files!(@all $tag; "rules", "planning", "quantities", "screens/base",
             "screens/checks", "screens/office", "screens/paper", "screens/pictures", "screens/plan", "screens/record",
             "screens/repair", "screens/rules", "screens/shelf", "screens/stages", "screens/travel", "screens/roads",
-            "screens/practice", "screens/proof", "screens/looks", "screens/keyed", "screens/backup", "certificate/first",
+            "screens/practice", "screens/proof", "screens/looks", "screens/keyed", "screens/backup", "screens/setup", "certificate/first",
             "certificate/course", "certificate/drawings", "certificate/evidence", "certificate/checks");
     };
     (@all $tag:literal; $($file:literal),+) => {

@@ -8,6 +8,7 @@ mod backup;
 mod bundle;
 mod check;
 mod demo;
+mod diagnostics;
 mod edge;
 mod export;
 mod http;
@@ -42,6 +43,7 @@ enum Verb {
         port: Option<u16>,
     },
     Demo(demo::DemoArgs),
+    Diagnostics(diagnostics::DiagnosticsArgs),
     /// Answers requests: one envelope of JSON a line in, one response a line out.
     Ask {
         /// The folder that holds the repairs.
@@ -72,6 +74,7 @@ fn main() -> ExitCode {
     let outcome = match Line::parse().verb {
         Verb::Serve { data, port } => serve::run(data, port),
         Verb::Demo(args) => demo::run(&args),
+        Verb::Diagnostics(args) => diagnostics::run(&args),
         Verb::Ask { data } => ask::run(&data),
         Verb::Check(args) => return check::run(&args),
         Verb::Verify(args) => return verify::run(&args),

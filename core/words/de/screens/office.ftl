@@ -52,7 +52,6 @@ first-text = Drücke, Zeiten und Grenzen kommen aus Ihren Datenblättern und Ihr
 first-examples = Erfundene Beispiele nehmen
 first-examples_note = zum Umsehen: Vertrag, Datenblätter, Arbeitsanweisung und Personen einer Stadt, die es nicht gibt
 first-own = Eigene eingeben
-first-own_note = Vertrag, Datenblätter, Arbeitsanweisung, Personen
 first-then = Und dann
 first-inspection = Inspektion einlesen
 first-inspection_note = eine Datei im Austauschformat nach EN 13508-2 oder ein Schaden von Hand

@@ -52,7 +52,6 @@ first-text = Pressures, times and limits come from your data sheets and your con
 first-examples = Take the invented examples
 first-examples_note = to look round: a contract, sheets, a method statement and people of a town that does not exist
 first-own = Enter your own
-first-own_note = contract, data sheets, method statement, people
 first-then = And then
 first-inspection = Take in an inspection
 first-inspection_note = a file in the exchange format of EN 13508-2, or a defect by hand

@@ -52,7 +52,6 @@ first-text = Las presiones, los tiempos y los límites salen de sus fichas técn
 first-examples = Usar los ejemplos inventados
 first-examples_note = para echar un vistazo: contrato, fichas, procedimiento y personas de un pueblo que no existe
 first-own = Escribir los suyos
-first-own_note = contrato, fichas técnicas, procedimiento, personas
 first-then = Y después
 first-inspection = Cargar una inspección
 first-inspection_note = un archivo en el formato de intercambio de EN 13508-2, o un defecto a mano

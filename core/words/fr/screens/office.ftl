@@ -52,7 +52,6 @@ first-text = Pressions, temps et limites viennent de vos fiches techniques et de
 first-examples = Prendre les exemples inventés
 first-examples_note = pour découvrir : un contrat, des fiches, un mode opératoire et des personnes d’une ville qui n’existe pas
 first-own = Saisir les vôtres
-first-own_note = contrat, fiches techniques, mode opératoire, personnes
 first-then = Et ensuite
 first-inspection = Charger une inspection
 first-inspection_note = un fichier au format d’échange EN 13508-2, ou un défaut à la main
