@@ -98,7 +98,7 @@ fn wrong_value(field: &Field, value: &Value) -> Option<String> {
                 format!("{}: {} is not between {} and {}.", field.label, shown(*number), shown(*least), shown(*most))
             })
         }
-        (Shape::Time, Value::Number(_)) => None,
+        (Shape::Time, Value::Number(at_ms)) => (*at_ms < 0).then(|| format!("{}: there is no such time.", field.label)),
         (Shape::Text | Shape::Instrument { .. }, Value::Text(text)) => {
             (text.trim().is_empty() && !field.optional).then(|| format!("{} is missing.", field.label))
         }

@@ -147,6 +147,8 @@ rules! {
     PersonMissing, None, Never;
     ReasonMissing, None, Never;
     NotCertain, Some(Verification), Never;
+    ValueMissing, None, Never;
+    ValueWrong, None, Never;
     SignatureMissing, Some(Verification), Never;
     SignatureEmpty, Some(Verification), Never;
     NotComplete, Some(Verification), Never;

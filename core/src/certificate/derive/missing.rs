@@ -4,7 +4,7 @@ use super::{hold, kind, place, subject};
 use crate::certificate::content::Kind;
 use crate::facts::Facts;
 use crate::procedure;
-use crate::procedure::answer::Answer;
+use crate::procedure::answer::{self, Answer, FieldProblem};
 use crate::procedure::gate::{self, Around, Ask};
 use crate::procedure::plan::Plan;
 use crate::procedure::repair::{Attempt, Repair, Stamp};
@@ -40,6 +40,8 @@ fn work(repair: &Repair, plan: &Plan, attempt: &Attempt) -> Vec<Broken> {
     found.extend(contradictions(attempt));
     found.extend(tasks(plan, attempt));
     found.extend(undecided(repair, plan, attempt));
+    found.extend(unsound(repair));
+    found.extend(gate::gaps(repair, attempt));
     found
 }
 
@@ -91,6 +93,21 @@ fn tasks(plan: &Plan, attempt: &Attempt) -> Vec<Broken> {
         Some(Broken::with(Rule::TaskNotRight, &values).about(answered.label.clone()))
     });
     open.chain(wrong).collect()
+}
+
+/// Returns the values that their own field does not take, in every attempt.
+fn unsound(repair: &Repair) -> Vec<Broken> {
+    let answers = repair.attempts.iter().flat_map(|attempt| &attempt.answers);
+    let found = answers.flat_map(|(key, answered)| {
+        let Answer::Done { values } = &answered.answer else { return vec![] };
+        let problems = answer::problems(&answered.kind.fields(), values).into_iter();
+        let named = |problem: FieldProblem| {
+            let what = format!("{}: {}", answered.label, problem.says);
+            Broken::with(Rule::BadValue, &[("what", t(what))]).about(format!("{key}.{}", problem.field))
+        };
+        problems.map(named).collect()
+    });
+    found.collect()
 }
 
 /// Returns the broken rules that nobody has waived, and those that nobody can waive.

@@ -8,11 +8,13 @@ mod signing;
 mod sleeve;
 mod staging;
 mod test_push;
+mod whole;
 
 pub use joining::{closures_before, closures_that_end_first, planned_hold};
 pub use judging::findings;
 pub use open_tasks::{missing_photos, open_tasks};
 pub use test_push::budget_for_go;
+pub use whole::{MAY_BE_ABSENT, gaps, gaps_of_documents, may_be_absent};
 
 use super::plan::{Plan, Temperatures};
 use super::repair::{Repair, Standing};
@@ -102,7 +104,10 @@ fn branch_open(repair: &Repair) -> Option<Broken> {
 
 fn accept_plan(repair: &Repair, plan: &Plan) -> Vec<Broken> {
     match repair.standing() {
-        Standing::Planned | Standing::Between => plan_breaks(plan),
+        // A source that is missing can't be put into the copy later: better asked now than at the certificate.
+        Standing::Planned | Standing::Between => {
+            plan_breaks(plan).into_iter().chain(whole::gaps_of_documents(plan)).collect()
+        }
         Standing::Underway | Standing::Complete | Standing::Unrepaired => vec![standing(repair)],
     }
 }

@@ -7,6 +7,7 @@ mod accepted;
 mod clocks;
 mod evidence;
 mod kit;
+mod mutation;
 mod others;
 mod plan;
 mod reader;
