@@ -7,6 +7,7 @@ import { createCues } from "./device/cue.js";
 import { createLight } from "./device/light.js";
 import { createNotices } from "./device/notice.js";
 import { createChosen, createPhotos, marked } from "./device/photos.js";
+import { compare } from "./device/originals.js";
 import { bring, pieces } from "./device/pieces.js";
 import { createPosition } from "./device/position.js";
 import { createWake } from "./device/wake.js";
@@ -214,6 +215,18 @@ async function sendLarge(form, request, secrets) {
   return true;
 }
 
+/** Brings the photos of a form to the core one by one, and shows what it found. */
+async function sendOriginals(form, { head }) {
+  const input = form.querySelector("input[type=file]");
+  if (input.files.length === 0) return store.fault([{ field: input.id, text: say("problem.file") }]);
+  store.fault([]);
+  const found = await compare(store.ask, head, [...input.files], move).finally(moved);
+  if (!found) { cues.play("warn"); if (!store.state.error) store.fault([{ field: input.id, text: say("take.stopped") }]); return false; }
+  cues.play("done");
+  store.show(found);
+  return true;
+}
+
 /** Sends what a control or a form asks for, and goes on when it was recorded. Returns whether it was. */
 async function send(request, { then, form, stay = false, secrets } = {}) {
   if (request.do === "piece") return saveMade(request);
@@ -260,6 +273,7 @@ async function submit(form, { stay } = {}) {
   if (form.dataset.live) { asked[form.id] = fields; return look(); }
   const options = { then: form.dataset.then, form: form.id, stay, secrets };
   if (request.copy_of) return sendMarked(form, request);
+  if (request.do === "check_original") return sendOriginals(form, request);
   if (form.dataset.large) return sendLarge(form, request, secrets);
   typing = asTyped(raw);
   const sent = form.querySelector("input[type=file]") ? null : send(request, options);

@@ -13,6 +13,7 @@ import { page } from "../parts/page.js";
 import { section } from "../parts/section.js";
 import { say, within } from "../text/say.js";
 import { keys } from "./check/keys.js";
+import { originals } from "./check/originals.js";
 import { told } from "./check/told.js";
 
 export const title = (view) => (view.finding ? view.name : say("check.title"));
@@ -22,7 +23,7 @@ const MARKS = { valid: "tick", changed: "cross", unreadable: "cross", rehearsal:
 export const render = (view) => page({
   mast: mast({ title: title(view), where: say(view.finding ? "check.title" : "app.name"), side: [say("check.stays")] }),
   main: html`<main class="check ${view.finding && `check-${view.finding}`}">${view.finding && html`${verdict(view)}${drawn(view)}
-    <div class="check-cols">${looked(view)}<div>${keys(view)}${told(view)}</div></div>`}
+    <div class="check-cols"><div>${looked(view)}${originals(view)}</div><div>${keys(view)}${told(view)}</div></div>`}
     ${form({ id: "check", does: { do: "check_record" }, inside: html`${file({ id: "record", name: "bytes", label: say(view.finding ? "check.other" : "check.file"), accept: ".pdf,.json,application/pdf,application/json", named: true })}<p class="soft">${say("check.what")}</p>` })}</main>`,
   deck: deck({ act: act({ label: say("check.act"), note: say("check.act_note"), form: "check" }) }),
 });

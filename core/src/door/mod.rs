@@ -5,6 +5,7 @@ mod audit;
 mod backup;
 mod backups;
 mod branches;
+mod brought;
 mod bundles;
 mod by_hand;
 mod checks;
@@ -38,6 +39,7 @@ pub use agreement::Compared as PagesCompared;
 pub use audit::audit;
 pub use backups::{Restored, Storage};
 pub use branches::{BranchView, BranchesView, Step};
+pub use brought::MOST_BYTES as MOST_PHOTO_BYTES;
 pub use bundles::{BundlesView, MadeFile};
 pub use by_hand::{ByHand, LateralByHand, Looking};
 pub use checks::{ChecksView, Tried};
@@ -299,6 +301,7 @@ impl Visit<'_> {
             Request::Record { repair } => self.record_file(&repair),
             Request::ImportRecord { bytes, .. } => self.import_record(&unpacked(&bytes)?),
             Request::CheckRecord { name, bytes } => self.check_file(&name, &unpacked(&bytes)?),
+            Request::CheckOriginal { head, name, of } => self.check_original(&head, &name, of),
             Request::Rules => Ok(Answer::Rules { rules: rules::shown() }),
             Request::Words => Ok(spoken()),
             Request::Check { name, input } => self.check(&name, &input),

@@ -90,6 +90,7 @@ pub struct Compared {
 }
 
 /// Looks at files one by one, so that only one is held at a time.
+#[derive(Clone)]
 pub struct Search {
     named: BTreeMap<String, Named>,
     found: Originals,

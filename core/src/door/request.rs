@@ -313,6 +313,12 @@ pub enum Request {
         name: String,
         bytes: String,
     },
+    /// Look whether a photo that was brought is one of the certificate that was checked last; `head` is its head.
+    CheckOriginal {
+        head: String,
+        name: String,
+        of: u64,
+    },
     /// The rule table.
     Rules,
     /// The sentences of the screens, in the language of who reads.

@@ -11,6 +11,7 @@ use base64::Engine as _;
 use base64::engine::general_purpose::STANDARD;
 use chrono::{DateTime, FixedOffset};
 
+use super::brought::Begun;
 use super::paper::{Trusted, check_file};
 use super::response::{Answer, Problem};
 use super::{Visit, keyring, keys, record, with_writing};
@@ -75,6 +76,7 @@ impl Visit<'_> {
             verdict.says = format!("{} In this folder it is {by}: {why}", verdict.says);
         }
         verdict.superseded_by = later;
+        self.store.begun = Some(Box::new(Begun::with(&verdict)));
         Ok(Answer::Checked(Box::new(verdict)))
     }
 

@@ -3,6 +3,7 @@
 use std::collections::HashMap;
 use std::path::{Path, PathBuf};
 
+use super::brought::Begun;
 use super::history::History;
 use super::response::Problem;
 use crate::facts::Facts;
@@ -24,6 +25,8 @@ pub struct Store {
     shelf: Option<(Vec<Hash>, ShelfState)>,
     numbers: Option<(Vec<Hash>, Vec<TakenNumber>)>,
     repairs: HashMap<String, (Vec<Hash>, Repair)>,
+    /// The certificate that was checked last, for whose photos somebody looks.
+    pub(super) begun: Option<Box<Begun>>,
 }
 
 /// More repairs are not remembered: what a day's work touches, however many there are in the folder.
@@ -53,6 +56,7 @@ impl Store {
             shelf: None,
             numbers: None,
             repairs: HashMap::new(),
+            begun: None,
         };
         match store.list_all() {
             // What can still be read of it is shown and exported.

@@ -5,7 +5,8 @@ use std::process::ExitCode;
 
 use clap::Args;
 use mendline_core::door::{
-    Compared, Finding, Original, Originals, Search, SignedBy, State, Trust, Trusted, Verdict, beside, check_file,
+    Compared, Finding, MOST_PHOTO_BYTES, Original, Originals, Search, SignedBy, State, Trust, Trusted, Verdict, beside,
+    check_file,
 };
 
 /// Checks a certificate or a record, without the folder it came from.
@@ -72,9 +73,6 @@ fn other(path: &Path) -> Verdict {
     }
 }
 
-/// Photos are a few megabytes each; a film is none.
-const MOST_BYTES: u64 = 512 << 20;
-
 fn with_originals(verdict: Verdict, folder: &Path) -> Verdict {
     let mut files = vec![];
     if let Err(problem) = list(folder, &mut files) {
@@ -86,7 +84,7 @@ fn with_originals(verdict: Verdict, folder: &Path) -> Verdict {
     for path in files {
         let name = path.strip_prefix(folder).unwrap_or(&path).display().to_string();
         let size = std::fs::metadata(&path).map(|file| file.len());
-        match size.and_then(|size| if size > MOST_BYTES { Ok(None) } else { std::fs::read(&path).map(Some) }) {
+        match size.and_then(|size| if size > MOST_PHOTO_BYTES { Ok(None) } else { std::fs::read(&path).map(Some) }) {
             Ok(Some(bytes)) => search.file(&name, &bytes),
             Ok(None) => search.unreadable(&name, "it is larger than any photo"),
             Err(problem) => search.unreadable(&name, &problem.to_string()),

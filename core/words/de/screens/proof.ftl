@@ -19,3 +19,18 @@ numbers-why = Zurückgezogen durch { $by }, { $at }: { $reason }
 key-change = PIN ändern
 key-old_pin = Alte PIN
 key-change_act = Neue PIN verwenden
+check-originals = Die Originalfotos
+check-originals_what =
+  { $n ->
+    [one] Die Aufzeichnung nennt 1 Foto mit seinem SHA-256. Das Original auswählen, um zu sehen, ob es Byte für Byte dasselbe ist.
+   *[other] Die Aufzeichnung nennt { $n } Fotos mit ihrem SHA-256. Die Originale auswählen, um zu sehen, ob sie Byte für Byte dieselben sind.
+  }
+check-originals_files = Originalfotos, so viele wie nötig
+check-originals_more = Weitere Originalfotos
+check-originals_act = Vergleichen
+check-original_found = vorhanden, Byte für Byte:
+check-original_missing = fehlt: keine der Dateien ist es
+check-original_changed = verändert: Die Datei trägt seinen Namen und enthält etwas anderes:
+check-original_other = in der Aufzeichnung nicht genannt
+check-original_unread = nicht lesbar
+check-original_ask = nachfragen

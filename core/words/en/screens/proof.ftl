@@ -19,3 +19,18 @@ numbers-why = Voided by { $by }, { $at }: { $reason }
 key-change = Change the PIN
 key-old_pin = Old PIN
 key-change_act = Use the new PIN
+check-originals = The original photos
+check-originals_what =
+  { $n ->
+    [one] The record names 1 photo by its SHA-256. Choose the original to see whether it is the same, byte for byte.
+   *[other] The record names { $n } photos by their SHA-256. Choose the originals to see whether they are the same, byte for byte.
+  }
+check-originals_files = Original photos, as many as you like
+check-originals_more = More original photos
+check-originals_act = Compare them
+check-original_found = there, byte for byte:
+check-original_missing = missing: none of the files is it
+check-original_changed = changed: the file bears its name and holds something else:
+check-original_other = not named in the record
+check-original_unread = could not be read
+check-original_ask = ask why

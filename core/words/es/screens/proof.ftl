@@ -19,3 +19,18 @@ numbers-why = Anulado por { $by }, { $at }: { $reason }
 key-change = Cambiar el PIN
 key-old_pin = PIN anterior
 key-change_act = Usar el PIN nuevo
+check-originals = Las fotos originales
+check-originals_what =
+  { $n ->
+    [one] El registro nombra 1 foto por su SHA-256. Elija el original para ver si es el mismo, byte por byte.
+   *[other] El registro nombra { $n } fotos por su SHA-256. Elija los originales para ver si son los mismos, byte por byte.
+  }
+check-originals_files = Fotos originales, cuantas quiera
+check-originals_more = Más fotos originales
+check-originals_act = Compararlas
+check-original_found = está, byte por byte:
+check-original_missing = falta: ninguno de los archivos es esta foto
+check-original_changed = cambiada: el archivo lleva su nombre y contiene otra cosa:
+check-original_other = no figura en el registro
+check-original_unread = no se pudo leer
+check-original_ask = pregunte por qué

@@ -19,3 +19,18 @@ numbers-why = Annulé par { $by }, { $at } : { $reason }
 key-change = Changer le code
 key-old_pin = Ancien code
 key-change_act = Prendre le nouveau code
+check-originals = Les photos originales
+check-originals_what =
+  { $n ->
+    [one] Le dossier nomme 1 photo par son SHA-256. Choisir l’original pour voir s’il est le même, octet par octet.
+   *[other] Le dossier nomme { $n } photos par leur SHA-256. Choisir les originaux pour voir s’ils sont les mêmes, octet par octet.
+  }
+check-originals_files = Photos originales, autant que voulu
+check-originals_more = D’autres photos originales
+check-originals_act = Les comparer
+check-original_found = présente, octet par octet :
+check-original_missing = manque : aucun des fichiers n’est cette photo
+check-original_changed = modifiée : le fichier porte son nom et contient autre chose :
+check-original_other = non nommée dans le dossier
+check-original_unread = illisible
+check-original_ask = demander pourquoi
