@@ -118,11 +118,12 @@ fn named(path: &[String], found: &[Refused]) {
 fn alike(path: &[String]) -> String {
     let inside = path.iter().position(|step| step == "moment" || step == "position").unwrap_or(0);
     let list = |step: &String| step.chars().all(|c| c.is_ascii_digit());
-    let first = |(at, step): (usize, &String)| {
+    let any = |at: usize, step: &String| {
         let attempt = at == 1 && path[0] == "attempts";
-        if (list(step) && !attempt) || (2..inside).contains(&at) { "*" } else { step.as_str() }
+        (list(step) && !attempt) || (2..inside).contains(&at)
     };
-    let mut steps: Vec<&str> = path.iter().enumerate().map(first).collect();
+    let mut steps: Vec<&str> =
+        path.iter().enumerate().map(|(at, step)| if any(at, step) { "*" } else { step.as_str() }).collect();
     steps.dedup();
     steps.join(".")
 }
