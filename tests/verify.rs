@@ -3,8 +3,12 @@
 use std::path::Path;
 use std::process::{Command, Output};
 
-use mendline_tests::{copied, empty_folder, mendline, rehearsal};
-use serde_json::Value;
+use base64::Engine as _;
+use base64::engine::general_purpose::STANDARD;
+use mendline_core::door::App;
+use mendline_core::facts::Sensed;
+use mendline_tests::{copied, empty_folder, envelope, mendline, rehearsal};
+use serde_json::{Value, json};
 
 fn verify(file: &Path, more: &[&str]) -> Output {
     Command::new(mendline()).arg("verify").arg(file).args(more).output().unwrap()
@@ -88,6 +92,41 @@ fn the_original_photos_are_found_missing_changed_or_not_named() {
     assert_eq!((count("changed"), count("missing"), count("found")), (1, 1, states.len() - 2), "{found}");
     assert_eq!(found["originals"]["others"], serde_json::json!(["holiday.jpg"]));
     assert_eq!(code_of_photos(&pdf, &folder.path().join("nowhere")), Some(2));
+}
+
+/// The screen brings the photos after the certificate, one by one; the same search looks at them.
+#[test]
+fn the_screen_compares_the_photos_that_are_brought_to_it() {
+    let folder = empty_folder();
+    let mut app = App::open(folder.path()).unwrap();
+    let pdf = std::fs::read(rehearsal().join("certificate.pdf")).unwrap();
+    let mut asked = 0;
+    let mut ask = |request: Value| -> Value {
+        asked += 1;
+        let said = app.handle(&envelope(&asked.to_string(), request), &Sensed::default());
+        serde_json::from_str(&said).unwrap()
+    };
+    let checked = ask(json!({ "do": "check_record", "name": "c.pdf", "bytes": STANDARD.encode(pdf) }));
+    let head = checked["ok"]["head"].as_str().unwrap().to_owned();
+    assert_eq!(checked["ok"]["originals"], Value::Null);
+    let mut bring = |head: &str, name: &str, bytes: &[u8]| {
+        let piece =
+            json!({ "do": "bring", "name": name, "of": bytes.len(), "from": 0, "bytes": STANDARD.encode(bytes) });
+        assert_eq!(ask(piece)["ok"]["here"], bytes.len());
+        ask(json!({ "do": "check_original", "head": head, "name": name, "of": bytes.len() }))
+    };
+    assert_eq!(bring("00", "a.jpg", b"a")["error"]["code"], "check_first");
+    let mut last = bring(&head, "holiday.jpg", b"nobody's");
+    assert_eq!(last["ok"]["finding"], "changed", "photos are missing");
+    for path in files_of(&rehearsal().join("data/photos")) {
+        let name = path.file_name().unwrap().to_string_lossy().into_owned();
+        last = bring(&head, &name, &std::fs::read(&path).unwrap());
+    }
+    let originals = &last["ok"]["originals"];
+    let photos = originals["photos"].as_array().unwrap();
+    assert!(!photos.is_empty() && photos.iter().all(|photo| photo["state"] == "found"), "{originals}");
+    assert_eq!((&originals["others"], &last["ok"]["finding"]), (&json!(["holiday.jpg"]), &json!("rehearsal")));
+    assert!(!folder.path().join("arriving").exists(), "nothing that was brought stays");
 }
 
 /// A photo of fifty million pixels is hashed and read as it is, never unfolded.
