@@ -67,7 +67,7 @@ for (const size of SIZES) {
     await heading(page, "Which is the defect?");
     assert.match(await page.locator(".mast").innerText(), /<img src=x onerror=alert\(1\)>/);
     await page.locator(".choice label", { hasText: "Crack, lengthwise" }).click();
-    assert.match(await act(page).innerText(), /Take 1 as the defect\s+7\.12 – 7\.40\sm, 11\s–\s1\sh/);
+    assert.match(await act(page).innerText(), /Take 1 as the defect\s+7\.12\s–\s7\.40\sm, 11\s–\s1\sh/);
     await page.locator("#number").fill(NAME);
     await act(page).click();
     await heading(page, "Plan");
