@@ -26,13 +26,14 @@ export const UNITS = {
   kg: { steps: 1e6, unit: "kg", digits: 3 },
   g: { steps: 1e3, unit: "g", digits: 0 },
   celsius: { steps: 1e3, unit: "°C", digits: 0 },
+  kN: { steps: 1e3, unit: "kN", digits: 1 },
   min: { steps: 60e3, unit: "min", digits: 0 },
 };
 
 /** The same in US customary units (NIST SP 811, B.8): how many wire steps make one, and what is added for a shifted zero. */
 const CUSTOMARY = {
   m: { per: 304_800, unit: "ft", digits: 2, step: 0.1 }, mm: { per: 25_400, unit: "in", digits: 2, step: 0.05 }, bar: { per: 6_894.757293168361, unit: "psi", digits: 1, step: 0.5 },
-  kg: { per: 453_592.37, unit: "lb", digits: 3, step: 0.01 }, g: { per: 28_349.523125, unit: "oz", digits: 1, step: 0.5 }, "°C": { per: 1e3 / 1.8, plus: -32e3 / 1.8, unit: "°F", digits: 1, step: 1 },
+  kg: { per: 453_592.37, unit: "lb", digits: 3, step: 0.01 }, kN: { per: 4.4482216152605, unit: "lbf", digits: 0, step: 1 }, g: { per: 28_349.523125, unit: "oz", digits: 1, step: 0.5 }, "°C": { per: 1e3 / 1.8, plus: -32e3 / 1.8, unit: "°F", digits: 1, step: 1 },
 };
 
 let customary = false;
@@ -64,11 +65,17 @@ function decimals(unit, asked) {
 /** Returns the bare figure of a wire quantity: `figure("m", 18_570_000)` is `18.57`, or `60.93` where feet are shown. */
 export const figure = (unit, steps, digits) => number(amount(unit, steps), decimals(unit, digits));
 
-/** Returns the bare figure rounded down, for what must not look larger than it is. */
-export function down(unit, steps) {
+// Six more decimals are enough to tell a figure from the rounding of binary fractions.
+function cut(unit, steps, to) {
   const ten = 10 ** decimals(unit);
-  return number(Math.floor(Number((amount(unit, steps) * ten).toFixed(6))) / ten, decimals(unit));
+  return number(to(Number((amount(unit, steps) * ten).toFixed(6))) / ten, decimals(unit));
 }
+
+/** Returns the bare figure rounded down, for what must not look larger than it is. */
+export const down = (unit, steps) => cut(unit, steps, Math.floor);
+
+/** Returns figure and unit rounded up, for a danger that must not look smaller than it is. */
+export const up = (unit, steps) => `${cut(unit, steps, Math.ceil)}${NB}${unitOf(unit)}`;
 
 /** Returns figure and unit: `quantity("bar", 121_000)` is `1.21 bar`. */
 export const quantity = (unit, steps, digits) => `${figure(unit, steps, digits)}${NB}${unitOf(unit)}`;

@@ -13,7 +13,7 @@ const OWN = "\\(invented\\)$|^(Crack|Open crack|Broken pipe), .* mm (wide|long)|
 /** Every text and name with a metric figure in it. */
 const metric = (own) => {
   const found = new Set();
-  const sign = /\d\s?(mm|m|bar|°C|kg|g|kPa)(?![\p{L}\d/²³])/u;
+  const sign = /\d\s?(mm|m|bar|°C|kg|g|kPa|kN)(?![\p{L}\d/²³])/u;
   const look = (text) => { if (sign.test(text) && !new RegExp(own).test(text.trim())) found.add(text.trim().slice(0, 120)); };
   const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
   while (walker.nextNode()) look(walker.currentNode.textContent);

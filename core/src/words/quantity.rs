@@ -2,7 +2,7 @@
 //!
 //! Conversions are exact: of whole recorded steps, in integers, rounded once, to the nearest unless the name says
 //! `_up` or `_down`. Sources of the US customary units: NIST SP 811 (2008), B.8 and B.9: 1 in = 25.4 mm and
-//! 1 ft = 304.8 mm exactly, 1 lb = 453.592 37 g exactly, 1 oz = 1/16 lb, 1 psi = 4.448 221 615 260 5 N / (25.4 mm)²,
+//! 1 ft = 304.8 mm exactly, 1 lb = 453.592 37 g exactly, 1 oz = 1/16 lb, 1 lbf = 4.448 221 615 260 5 N, 1 psi = 4.448 221 615 260 5 N / (25.4 mm)²,
 //! t(°F) = 1.8 t(°C) + 32.
 
 use super::catalogue::say;
@@ -24,6 +24,8 @@ pub enum Of {
     Grams,
     /// Milligrams as kg or lb.
     Kilograms,
+    /// Newtons as kN or lbf.
+    Force,
 }
 
 /// How many decimals a figure has.
@@ -73,12 +75,14 @@ fn scale(of: Of) -> Scale {
         (Of::Celsius, Units::Si) => si("°C", 3),
         (Of::Grams, Units::Si) => si("g", 3),
         (Of::Kilograms, Units::Si) => si("kg", 6),
+        (Of::Force, Units::Si) => si("kN", 3),
         (Of::Metres, Units::Us) => us("ft", 1, 304_800, 2),
         (Of::Millimetres, Units::Us) => us("in", 1, 25_400, 2),
         (Of::Bar, Units::Us) => us("psi", 6_451_600_000, 44_482_216_152_605, 1),
         (Of::Celsius, Units::Us) => Scale { shift: 160_000, ..us("°F", 9, 5_000, 1) },
         (Of::Grams, Units::Us) => us("oz", 1_000_000, 28_349_523_125, 1),
         (Of::Kilograms, Units::Us) => us("lb", 100_000, 45_359_237_000, 3),
+        (Of::Force, Units::Us) => us("lbf", 10_000_000_000_000, 44_482_216_152_605, 0),
     }
 }
 
@@ -327,6 +331,11 @@ pub fn celsius_down(temperature: Temperature) -> String {
 /// Returns `8 to 24 °C`.
 pub fn celsius_range(from: Temperature, to: Temperature) -> String {
     between(Of::Celsius, from.as_millicelsius(), to.as_millicelsius(), Decimals::Recorded(0))
+}
+
+/// Returns `4.36 kN` of recorded newtons, rounded up: a danger is never made smaller.
+pub fn force_up(newtons: i64) -> String {
+    quantity(Of::Force, newtons, Decimals::Just(2), Cut::Up)
 }
 
 /// Returns `812 g`.

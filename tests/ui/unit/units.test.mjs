@@ -3,7 +3,7 @@
 import test from "node:test";
 import assert from "node:assert/strict";
 import "../words.mjs";
-import { between, down, figure, inRecorded, localEntry, quantity, range, shaped, short, unitOf, useUnits } from "../../../ui/format.js";
+import { between, down, figure, inRecorded, localEntry, quantity, range, shaped, short, unitOf, up, useUnits } from "../../../ui/format.js";
 import { readForm } from "../../../ui/form.js";
 import { asTyped, hear } from "../../../ui/heard.js";
 
@@ -79,4 +79,9 @@ test("a field that records kilograms in grams is scaled by its own steps", () =>
   assert.deepEqual([shown.value, shown.unit, shown.own], ["4.409", "lb", 2_000]);
   assert.deepEqual(readForm([control({ steps: String(shown.steps), plus: String(shown.plus), unit: "lb" }, "10")]).fields, { gauge_pa: 4_536 });
   assert.equal(spaced(inUs(() => shaped({ unit: "kg", per: 1_000, decimals: 1 }, 2_000))), "4.409 lb");
+});
+
+// NIST SP 811 (2008), B.8: 1 lbf = 4.448 221 615 260 5 N; 4401 N are 989.4 lbf.
+test("a force that is to be kept away from is rounded up", () => {
+  assert.deepEqual([up("kN", 4_401), inUs(() => up("kN", 4_401))].map(spaced), ["4.5 kN", "990 lbf"]);
 });

@@ -1,7 +1,7 @@
 // What the plan says, part by part: time, place, hold, pressure, sleeve and binding. A part that can't be computed yet says so.
 
 import { html } from "../../html.js";
-import { figure, number, quantity, range, short, span, unitOf } from "../../format.js";
+import { figure, quantity, range, short, span, unitOf, up } from "../../format.js";
 import { facts } from "../../parts/facts.js";
 import { note } from "../../parts/note.js";
 import { readings } from "../../parts/readings.js";
@@ -52,7 +52,7 @@ export const pressed = (part) => part && section({ id: "plan-window", title: say
   { label: say("plan.lower"), value: part.window.lower_governs }, { label: say("plan.upper"), value: part.window.upper_governs },
   ...(part.window.water_pa > 0 ? [{ label: say("plan.water"), value: quantity("bar", part.window.water_pa) }] : []),
   { label: say("plan.target"), value: quantity("bar", part.window.target_pa) },
-])}${note({ lead: say("plan.danger"), text: say("plan.thrust", { n: number(part.thrust_n / 1000, 1) }) })}` });
+])}${note({ lead: say("plan.danger"), text: say("plan.thrust", { n: up("kN", part.thrust_n) }) })}` });
 
 /** Returns sleeve, membrane, wrap, resin and binding. Bands count from the front edge of what they hold. */
 export const bound = (part) => part && section({ id: "plan-bound", title: say("plan.bound"), inside: facts([

@@ -8,7 +8,7 @@ use crate::words::tell;
 use crate::words::{Language, reader};
 pub use crate::words::{
     bar, bar_bare, bar_down, bar_fine_up, bar_unit, bar_up, celsius, celsius_range, celsius_short, down_s, exact,
-    grams, inside_between, inside_unit, lasting, measured, metres, metres_between, metres_mm, metres_whole,
+    force_up, grams, inside_between, inside_unit, lasting, measured, metres, metres_between, metres_mm, metres_whole,
     metres_whole_up, min_s, minutes, mm, mm_bare, mm_between, mm_down, mm_unit, up_s,
 };
 

@@ -8,7 +8,8 @@ use std::collections::BTreeMap;
 
 const NO_BREAK: char = '\u{a0}';
 /// A number keeps these behind it.
-const UNITS: [&str; 11] = ["mm", "m", "min", "h", "s", "bar", "°C", "kg", "kN", "%", "g"];
+const UNITS: [&str; 18] =
+    ["mm", "m", "min", "h", "s", "bar", "°C", "kg", "kN", "%", "g", "in", "ft", "psi", "°F", "lb", "oz", "lbf"];
 /// These keep a number or a capital behind them.
 const NAMES: [&str; 40] = [
     "MH",

@@ -144,7 +144,7 @@ const PARTS: &[(&str, &str, &str)] = &[
 /// Returns what the record of a repair lacks or says wrongly, in the order of the record. `attempt` is the one that the
 /// paper is about.
 pub fn gaps(repair: &Repair, attempt: &Attempt) -> Vec<Broken> {
-    let Some(mut all) = tree(repair) else { return vec![] };
+    let mut all = tree(repair).unwrap_or_default();
     if let Value::Object(fields) = &mut all {
         // Kept by the journal, not by the people, or only while the repair goes on.
         for passing in ["attempts", "branches", "choices", "practice"] {

@@ -3,8 +3,8 @@
 ## derive/checks/mod.rs
 
 cert-mod-fails_by = VERFEHLT um { $text }
-cert-mod-kn = { $force } kN ({ $inside }, { $pressure })
-cert-mod-and_g_h_a_kn = , und ρ g h A = { $force } kN mehr aus { $head } Wasser hinter einem Packer, der die Haltung verschließt
+cert-mod-kn = { $force } ({ $inside }, { $pressure })
+cert-mod-and_g_h_a_kn = , und ρ g h A = { $force } mehr aus { $head } Wasser hinter einem Packer, der die Haltung verschließt
 cert-mod-end_thrust_if_an_end = Endkraft, wenn ein Ende nachgibt: π/4 × ID² × Druck = { $air }{ $water }; aufgerundet. Eine Zahl zum Fernbleiben, kein Bestehenswert.
 
 ## derive/checks/place.rs

@@ -3,8 +3,8 @@
 ## derive/checks/mod.rs
 
 cert-mod-fails_by = FAILS by { $text }
-cert-mod-kn = { $force } kN ({ $inside }, { $pressure })
-cert-mod-and_g_h_a_kn = , and ρ g h A = { $force } kN more from { $head } of water behind a packer that plugs the line
+cert-mod-kn = { $force } ({ $inside }, { $pressure })
+cert-mod-and_g_h_a_kn = , and ρ g h A = { $force } more from { $head } of water behind a packer that plugs the line
 cert-mod-end_thrust_if_an_end = End thrust if an end lets go: π/4 × ID² × pressure = { $air }{ $water }; rounded up. A number for keeping away, not a pass mark.
 
 ## derive/checks/place.rs

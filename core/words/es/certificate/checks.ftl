@@ -3,8 +3,8 @@
 ## derive/checks/mod.rs
 
 cert-mod-fails_by = FALLA por { $text }
-cert-mod-kn = { $force } kN ({ $inside }, { $pressure })
-cert-mod-and_g_h_a_kn = , y ρ g h A = { $force } kN más por { $head } de agua tras un packer que obtura la línea
+cert-mod-kn = { $force } ({ $inside }, { $pressure })
+cert-mod-and_g_h_a_kn = , y ρ g h A = { $force } más por { $head } de agua tras un packer que obtura la línea
 cert-mod-end_thrust_if_an_end = Empuje si cede un extremo: π/4 × DI² × presión = { $air }{ $water }; redondeado hacia arriba. Una cifra para guardar distancia, no para dar por bueno.
 
 ## derive/checks/place.rs

@@ -3,8 +3,8 @@
 ## derive/checks/mod.rs
 
 cert-mod-fails_by = ÉCHEC de { $text }
-cert-mod-kn = { $force } kN ({ $inside }, { $pressure })
-cert-mod-and_g_h_a_kn = , et ρ g h A = { $force } kN de plus pour { $head } d’eau derrière un packer qui obture le tronçon
+cert-mod-kn = { $force } ({ $inside }, { $pressure })
+cert-mod-and_g_h_a_kn = , et ρ g h A = { $force } de plus pour { $head } d’eau derrière un packer qui obture le tronçon
 cert-mod-end_thrust_if_an_end = Poussée si un bout lâche : π/4 × DI² × pression = { $air }{ $water } ; arrondi par excès. Un chiffre pour se tenir à l’écart, pas un critère.
 
 ## derive/checks/place.rs

@@ -77,18 +77,13 @@ pub fn danger(case: &Case) -> Option<String> {
     let thrust = end_thrust::end_thrust(highest, inside, behind).ok()?;
     let air = tell!(
         "cert-mod-kn",
-        force = kilonewtons(thrust.from_air_n),
+        force = words::force_up(thrust.from_air_n),
         inside = words::inside_unit(inside),
         pressure = words::bar(highest)
     );
     let water = match behind.as_um() {
         0 => String::new(),
-        _ => tell!("cert-mod-and_g_h_a_kn", force = kilonewtons(thrust.from_water_n), head = words::metres(behind)),
+        _ => tell!("cert-mod-and_g_h_a_kn", force = words::force_up(thrust.from_water_n), head = words::metres(behind)),
     };
     Some(tell!("cert-mod-end_thrust_if_an_end", air, water))
-}
-
-/// Returns kilonewtons rounded up to the hundredth.
-fn kilonewtons(newtons: i64) -> String {
-    words::exact(-(-newtons).div_euclid(10), 100, 2)
 }
