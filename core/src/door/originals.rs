@@ -36,8 +36,9 @@ fn named(repair: &Repair) -> Vec<Named> {
     let mut found: Vec<Named> = vec![];
     for photo in &repair.photos {
         if !found.iter().any(|known| known.sha256 == photo.sha256) {
-            let title = if photo.label.trim().is_empty() { photo.key.clone() } else { photo.label.clone() };
-            let title = format!("{title} ({})", photo.stage.word());
+            let asked = repair.contract.photos.iter().find(|rule| rule.key == photo.key).map(|rule| &rule.label);
+            let written = Some(&photo.label).filter(|label| !label.trim().is_empty());
+            let title = format!("{} ({})", written.or(asked).unwrap_or(&photo.key), photo.stage.word());
             found.push(Named { sha256: photo.sha256.clone(), title, at: photo.at.clone() });
         }
     }
@@ -145,6 +146,12 @@ impl Search {
     /// Notes a file that could not be read.
     pub fn unreadable(&mut self, name: &str, why: &str) {
         self.found.unreadable.push(format!("{name}: {why}"));
+    }
+
+    /// Returns the verdict with what was found so far beside it. While photos are still brought none is missing for good, and
+    /// what became of a photo says nothing about the certificate.
+    pub fn beside(&self, verdict: Verdict) -> Verdict {
+        Verdict { originals: Some(self.found.clone()), ..verdict }
     }
 
     /// Adds what was found to the verdict. A photo that is missing or changed makes a sound one `Changed`.

@@ -16,11 +16,14 @@ export function originals(view) {
     ${form({ id: "originals-form", kind: "stack", does: { do: "check_original", head }, inside: html`${file({ id: "original-files", name: "originals", label: say(found ? "check.originals_more" : "check.originals_files"), accept: "image/*", several: true })}<button type="submit" class="way"><b>${say("check.originals_act")}</b><small>${say("check.act_note")}</small></button>` })}` });
 }
 
+const STATES = { found: "met", missing: "open", changed: "failed" };
+
 function result({ photos, others, unreadable }) {
-  const rows = photos.map((photo) => ({ state: photo.state === "found" ? "met" : "failed", text: photo.title, note: noted(photo) }));
+  const count = (state) => photos.filter((photo) => photo.state === state).length;
+  const rows = photos.map((photo) => ({ state: STATES[photo.state], text: photo.title, note: noted(photo) }));
   const strangers = others.map((name) => ({ state: "open", text: name, note: say("check.original_other") }));
   const unread = unreadable.map((text) => ({ state: "open", text, note: say("check.original_unread") }));
-  return conditions([...rows, ...strangers, ...unread], "checks");
+  return html`<p>${say("check.originals_sum", { of: photos.length, found: count("found"), changed: count("changed"), missing: count("missing") })}</p>${conditions([...rows, ...strangers, ...unread], "checks")}`;
 }
 
 // What a photo says of itself and does not fit is no proof: it is asked about.
