@@ -108,6 +108,18 @@ test("a set-up that is left is taken up at its question, keeps what was said, an
   await close();
 });
 
+test("the last question names what is missing, and says nothing of it when all is there", { timeout: 60_000 }, async () => {
+  const { core, page, close } = await emptyDevice();
+  await goTo(page, "#/setup/sheets");
+  assert.match(await page.locator("main .note").first().innerText(), /^Still missing: Contracts, .*Method statements/);
+  assert.doesNotMatch(await page.locator("a.act").innerText(), /the set-up ends here/);
+  await asker(core.address).ask({ do: "take_examples" });
+  await page.reload();
+  await page.getByText("the set-up ends here").waitFor();
+  assert.equal(await page.getByText("Still missing").count(), 0);
+  await close();
+});
+
 for (const size of SIZES) {
   test(`each question reads well on a ${size.name}`, { timeout: 120_000 }, async () => {
     const core = await serveMendline();

@@ -20,6 +20,9 @@ export const STEPS = ["language", "units", "crew", "contract", "sheets"];
 /** What a crew needs beside the contract. Instruments can be named when they are used. */
 const SHEETS = ["resin", "patch", "packer", "method"];
 
+/** What no repair can be planned without and is not there. */
+const missing = (view) => ["contract", ...SHEETS].filter((kind) => view[KINDS[kind].list].length === 0);
+
 const stepOf = (view) => (STEPS.includes(view.params.step) ? view.params.step : STEPS.includes(view.set_up) ? view.set_up : STEPS[0]);
 const to = (i) => (i < 0 || i >= STEPS.length ? "#/" : `#/setup/${STEPS[i]}`);
 
@@ -30,12 +33,13 @@ export function render(view) {
   const i = STEPS.indexOf(step);
   const last = i === STEPS.length - 1;
   const { inside, foot } = QUESTIONS[step](view);
+  const open = last && missing(view).length > 0;
   return page({
     mast: mast({ title: title(view), where: say("setup.step", { n: i + 1, of: STEPS.length }), side: [html`<a href="#/">${say("setup.leave")}</a>`] }),
-    main: html`<main class="stack">${inside}</main>`,
+    main: html`<main class="stack">${open && note({ lead: say("setup.missing", { what: missing(view).map((kind) => say(`shelf.${kind}`)).join(", ") }), text: say("setup.missing_text"), accent: true })}${inside}</main>`,
     deck: deck({
       more: i > 0 ? [small({ mark: "back", label: say("setup.back"), href: to(i - 1) })] : [],
-      act: foot ?? act({ label: say(last ? "done.today" : "setup.on"), note: say(last ? "setup.end_note" : "setup.on_note"), href: to(i + 1) }),
+      act: foot ?? act({ label: say(open ? "setup.without" : last ? "done.today" : "setup.on"), note: say(open ? "setup.without_note" : last ? "setup.end_note" : "setup.on_note"), href: to(i + 1) }),
     }),
   });
 }
