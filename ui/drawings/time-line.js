@@ -16,21 +16,27 @@ export function timeLine({ id, from_ms: from, to_ms: to, offset_min: offset, att
     ${attempts.map(({ name, failed, spans }) => html`${text(x(spans[0].from_ms), 16, name, { bold: true })}
       ${spans.map((span) => bar(x(span.from_ms), 26, width(span.from_ms, span.to_ms), 20, `d-outline ${span.solid ? "d-ink" : failed ? "" : "d-paper"}`, failed ? id : undefined))}
       ${failed && at(x(spans.at(-1).to_ms), 36, html`<path class="d-strike" d="M-6 -16L6 16"/>`)}
-      ${spans.filter((span) => span.name).map((span) => text(x((span.from_ms + span.to_ms) / 2), 16, span.name, { soft: true, end: "middle", kind: "only-wide" }))}`)}
+      ${spans.filter((span) => span.name && (middle(span) - spans[0].from_ms) / (to - from) > CLEAR).map((span) => text(x(middle(span)), 16, span.name, { soft: true, end: "middle", kind: "only-wide" }))}`)}
     ${gaps.map((gap) => html`${bar(x(gap.from_ms), 26, width(gap.from_ms, gap.to_ms), 20, "d-outline d-paper")}${bar(x(gap.from_ms), 26, width(gap.from_ms, gap.to_ms), 20, "", id)}`)}
-    ${apart(marks, from, to).map(({ at_ms: ms, n, needs, place }) => html`${line("d-thin", x(ms), 46, place, 58)}${at(place, 68, html`<circle class="${needs ? "d-patch" : "d-packer"}" r="11"/>`)}${text(place, 72.5, n, { bold: true, end: "middle", kind: needs ? "t-on" : "" })}`)}
+    ${Object.entries(APART).map(([kind, least]) => html`<g class="${kind}">${apart(marks, from, to, least).map(({ at_ms: ms, n, needs, place }) => html`${line("d-thin", x(ms), 46, place, 58)}${at(place, 68, html`<circle class="${needs ? "d-patch" : "d-packer"}" r="11"/>`)}${text(place, 72.5, n, { bold: true, end: "middle", kind: needs ? "t-on" : "" })}`)}</g>`)}
     ${line("d-thin", "0%", 92, "100%", 92)}${hours(from, to, offset, x)}` });
 }
 
-/** How far apart two marks stand at least, as a share of the line. */
-const APART = 0.032;
+/** From where on the name of a stage does not run into the name of its attempt, as a share of the line. */
+const CLEAR = 0.1;
+
+const middle = ({ from_ms: from, to_ms: to }) => (from + to) / 2;
+
+/** How far apart two marks stand at least, as a share of the line, on a wide screen and on a narrow one. */
+const APART = { "only-wide": 0.032, "only-narrow": 0.075 };
 
 // Marks of nearly the same moment stand side by side, the last ones moved to the left where the line ends.
-function apart(marks, from, to) {
+function apart(marks, from, to, wanted) {
+  const least = Math.min(wanted, 1 / marks.length);
   const sorted = [...marks].sort((a, b) => a.at_ms - b.at_ms);
   const places = [];
-  for (const { at_ms: ms } of sorted) places.push(Math.max((ms - from) / (to - from), (places.at(-1) ?? -1) + APART));
-  for (let i = places.length - 1, most = 1; i >= 0; i -= 1, most = places[i + 1] - APART) places[i] = Math.min(places[i], most);
+  for (const { at_ms: ms } of sorted) places.push(Math.max((ms - from) / (to - from), (places.at(-1) ?? -1) + least));
+  for (let i = places.length - 1, most = 1; i >= 0; i -= 1, most = places[i + 1] - least) places[i] = Math.min(places[i], most);
   return sorted.map((mark, i) => ({ ...mark, place: pct(places[i], 1) }));
 }
 

@@ -20,7 +20,7 @@ export const render = (view) => ({ made, restored }[view.kind] ?? (view.params.b
 
 const frame = (view, main, foot) => page({ mast: mast({ title: title(view), where: say("app.name") }), main: html`<main class="stack wide">${main}</main>`, deck: deck({ act: act(foot) }) });
 
-const toToday = () => ({ label: say("done.today"), href: "#/" });
+const toToday = () => ({ label: say("done.today"), mark: "back", href: "#/" });
 
 const password = (id, label) => field({ id, name: "password", label, type: "password", needed: true });
 

@@ -30,7 +30,7 @@ export function render(view) {
     rehearsal: repair.rehearsal,
     mast: mast({ title: title(), strong: say("today.line", { from: repair.line.upstream.name, to: repair.line.downstream.name }), between: ", ", where: repair.line.street, side: [repair.number], rehearsal: repair.rehearsal }),
     main: html`<main class="stack wide">${refused(within(view))}${apart ? both(view, home) : section({ id: "agree", title: say("apart.none"), inside: html`<p>${say("apart.none_text")}</p>` })}</main>`,
-    deck: deck({ act: apart ? act({ label: say("apart.act"), note: say("apart.act_note"), mark: "tick", form: "choose" }) : act({ label: say("done.today"), href: home }) }),
+    deck: deck({ act: apart ? act({ label: say("apart.act"), note: say("apart.act_note"), mark: "tick", form: "choose" }) : act({ label: say("done.today"), mark: "back", href: home }) }),
   });
 }
 

@@ -10,5 +10,5 @@ export const title = () => say("lost.title");
 
 export const render = (view) => page({
   mast: mast({ title: title(view), where: say("app.name") }),
-  main: html`<main class="stack"><p>${say("lost.text", view.params)}</p>${way({ label: say("lost.back"), href: "#/" })}</main>`,
+  main: html`<main class="stack"><p>${say("lost.text", view.params)}</p>${way({ label: say("lost.back"), mark: "back", href: "#/" })}</main>`,
 });

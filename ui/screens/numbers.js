@@ -17,7 +17,7 @@ export const render = (view) => page({
   main: html`<main class="stack">${view.numbers.length === 0
     ? note({ lead: say("numbers.none"), text: say("numbers.none_text") })
     : section({ id: "numbers", title: say("numbers.all"), aside: String(view.numbers.length), kind: "", inside: facts(view.numbers.map((one) => row(view, one))) })}</main>`,
-  deck: deck({ act: act({ label: say("done.today"), href: "#/" }) }),
+  deck: deck({ act: act({ label: say("done.today"), mark: "back", href: "#/" }) }),
 });
 
 const when = (view, ms) => `${date(ms, view.now?.offset_min ?? 0)}, ${time(ms, view.now?.offset_min ?? 0)}`;

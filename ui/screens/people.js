@@ -23,6 +23,6 @@ export function render(view) {
     ${view.person && choice({ legend: say("units.label"), name: "units", picked: view.units, options: ["si", "us"].map((one) => ({ value: one, strong: say(`units.${one}`), note: say(`units.${one}_note`) })) })}
     ${choice({ legend: say("language.label"), name: "language", picked: language(), options: Object.entries(LANGUAGES).map(([value, strong]) => ({ value, strong })) })}
     ${way({ label: say("people.new"), note: say("people.new_note"), href: "#/shelf/person/new" })}${way({ label: say("people.edit"), note: say("shelf.count", { n: view.people.length }), href: "#/shelf/person" })}</div></main>`,
-    deck: deck({ act: act({ label: say(back === "#/" ? "done.today" : "people.back"), note: view.people.find(({ id }) => id === view.person)?.name ?? say("people.nobody"), href: back }) }),
+    deck: deck({ act: act({ label: say(back === "#/" ? "done.today" : "people.back"), mark: back === "#/" ? "back" : "go", note: view.people.find(({ id }) => id === view.person)?.name ?? say("people.nobody"), href: back }) }),
   });
 }

@@ -31,7 +31,7 @@ function asked(view) {
     main: html`<main class="stack two-cols"><div>${view.repairs.length === 0 ? html`<p class="lead">${say("send.none")}</p>` : form({ id: FORM, does: { do: "pack" }, inside: html`
       ${choice({ legend: say("send.pick"), aside: say("send.pick_note"), name: "repairs", several: true, picked, options: listed(view) })}
       ${since(view, typed)}` })}</div><div>${moved(view, "send.saving")}${note({ text: say("send.kept") })}${key(view)}</div></main>`,
-    deck: deck({ act: view.repairs.length > 0 ? act({ label: say("send.act"), note: say("send.act_note"), form: FORM }) : act({ label: say("done.today"), href: "#/" }) }),
+    deck: deck({ act: view.repairs.length > 0 ? act({ label: say("send.act"), note: say("send.act_note"), form: FORM }) : act({ label: say("done.today"), mark: "back", href: "#/" }) }),
   });
 }
 
@@ -61,7 +61,7 @@ function made(view) {
     ])}${missing > 0 && note({ text: say("send.missing", { n: missing }), accent: true })}${note({ text: say("send.half") })}
     ${way({ label: say("send.save_again"), note: name, does: { do: "piece", name, from: 0, bytes } })}
     ${way({ label: say("take.title"), note: say("take.note"), href: "#/take" })}</main>`,
-    deck: deck({ act: act({ label: say("done.today"), href: "#/" }) }),
+    deck: deck({ act: act({ label: say("done.today"), mark: "back", href: "#/" }) }),
   });
 }
 

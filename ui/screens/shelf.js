@@ -44,7 +44,7 @@ const home = (view) => frame(view, html`${note({ lead: say("shelf.sources"), tex
   <div class="ways">${Object.entries(KINDS).map(([kind, { list: name }]) => way({ label: say(`shelf.${kind}`), note: say("shelf.count", { n: view[name].length }), href: `#/shelf/${kind}` }))}</div>
   ${way({ label: say("sheets.hand_out"), note: say("sheets.hand_out_note"), does: { do: "hand_out_sheets" } })}
   ${section({ id: "h-office", title: say("setup.office"), inside: sheetsForm("#/shelf") })}
-  ${way({ label: say("first.examples"), note: say("first.examples_note"), does: { do: "take_examples" } })}`, deck({ act: act({ label: say("done.today"), href: "#/" }) }));
+  ${way({ label: say("first.examples"), note: say("first.examples_note"), does: { do: "take_examples" } })}`, deck({ act: act({ label: say("done.today"), mark: "back", href: "#/" }) }));
 
 /** From how many on a list is searched. */
 const LONG = 8;
@@ -55,7 +55,7 @@ function list(view, kind) {
   const shown = all.filter((one) => `${nameOf(one)} ${one.id}`.toLowerCase().includes(text.trim().toLowerCase()));
   return frame(view, html`${all.length > LONG && form({ id: "shelf-search", does: { do: "shelf" }, live: true, inside: field({ id: "shelf-text", name: "text", label: say("shelf.search"), value: text }) })}
     ${shown.length > 0 ? html`<div class="ways">${shown.map((one) => way({ label: nameOf(one), note: about(kind, one), href: `#/shelf/${kind}/${encodeURIComponent(one.id)}` }))}</div>` : html`<p>${say("shelf.none")}</p>`}
-    ${way({ label: say("shelf.back"), note: say("shelf.title"), href: "#/shelf" })}`, deck({ act: act({ label: say(`shelf.new_${kind}`), note: say("shelf.new_note"), mark: "plus", href: `#/shelf/${kind}/${NEW}` }) }));
+    ${way({ label: say("shelf.back"), mark: "back", note: say("shelf.title"), href: "#/shelf" })}`, deck({ act: act({ label: say(`shelf.new_${kind}`), note: say("shelf.new_note"), mark: "plus", href: `#/shelf/${kind}/${NEW}` }) }));
 }
 
 const about = (kind, one) => [one.id, kind === "person" && say(`role.${one.role}`), kind === "instrument" && one.calibrated_to && say("shelf.calibrated", { to: one.calibrated_to }), invented(one) && say("shelf.invented")].filter(Boolean).join(" · ");
@@ -69,7 +69,7 @@ function sheet(view, kind, one) {
     ${form({ id, kind: "sheet", then: `#/shelf/${kind}`, tidy: true, does: { do: "keep", document: { kind, sheet: rest } }, inside: html`${sheetForm(KINDS[kind].table, "document.sheet", one, typed)}${asksPin(view, kind, [one?.role, typed["document.sheet.role"]]) && pin("sheet-pin", say("key.pin_foreman"))}` })}
     ${kind === "method" && (one ? tasks(one) : note({ text: say("shelf.method_copies") }))}
     ${one && section({ id: "off", title: say("shelf.off"), inside: takeOff(view, kind, one) })}
-    ${way({ label: say("shelf.back"), note: say(`shelf.${kind}`), href: `#/shelf/${kind}` })}`,
+    ${way({ label: say("shelf.back"), mark: "back", note: say(`shelf.${kind}`), href: `#/shelf/${kind}` })}`,
   deck({ act: act({ label: say("shelf.keep"), note: say("shelf.keep_note"), mark: "tick", form: id }) }));
 }
 

@@ -37,7 +37,7 @@ const taken = (view) => page({
     { label: say("take.its_key"), value: html`<span class="hash">${grouped(view.key)}</span>` },
     ...(view.photos > 0 ? [{ label: say("take.photos"), value: String(view.photos) }] : []),
   ])}${section({ id: "taken", title: say("send.pick"), aside: String(view.repairs.length), inside: view.repairs.map(one) })}</main>`,
-  deck: deck({ act: act({ label: say("done.today"), href: "#/" }) }),
+  deck: deck({ act: act({ label: say("done.today"), mark: "back", href: "#/" }) }),
 });
 
 const one = ({ repair, number, fresh, heads }) => way({

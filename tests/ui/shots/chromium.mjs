@@ -32,8 +32,9 @@ export async function inBrowserShots(sizes) {
       const { page, problems } = pages.get(name);
       await page.evaluate((to) => { for (const key of Object.keys(localStorage)) if (/draft|outbox/.test(key)) localStorage.removeItem(key); location.hash = to; }, hash);
       await page.reload();
-      await page.locator("h1").waitFor();
+      await page.waitForFunction(() => document.querySelector("h1") !== null && !document.title.startsWith("Opening"));
       await page.waitForTimeout(500);
+      await page.waitForFunction(() => [...document.querySelectorAll("img[data-photo]")].every(({ naturalWidth, offsetParent }) => naturalWidth > 0 || offsetParent === null));
       await act?.(inBrowser(page));
       if (act) await page.waitForTimeout(700);
       await page.evaluate(() => { document.activeElement?.blur(); scrollTo(0, 0); });

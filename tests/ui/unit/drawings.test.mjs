@@ -185,8 +185,16 @@ test("chain: a long record is ticked in tens, the head stands at its end", () =>
 test("time line: marks in order, the one that asks for a decision wears the accent", () => {
   const text = sound(timeLine({ id: "tl", from_ms: T, to_ms: T + 6 * 3600e3, offset_min: 120, label: "x", attempts: [{ name: "Attempt 1", failed: true, spans: [{ from_ms: T, to_ms: T + 36e5 }] }], marks: [{ at_ms: T + 36e5, n: 1 }, { at_ms: T + 72e5, n: 2, needs: true }] }));
   assert.match(text, /class="d-strike"/);
-  assert.equal(text.match(/<circle class="d-patch"/g).length, 1);
+  assert.deepEqual(text.match(/<circle class="d-patch"|<g class="only-\w+"/g), ['<g class="only-wide"', '<circle class="d-patch"', '<g class="only-narrow"', '<circle class="d-patch"']);
   assert.match(words(text), /Attempt 1 1 2 .*11:00/);
+});
+
+test("time line: marks of one moment do not cover each other, on a phone either", () => {
+  const text = sound(timeLine({ id: "tl", from_ms: T, to_ms: T + 6 * 3600e3, offset_min: 120, label: "x", attempts: [], marks: [1, 2, 3].map((n) => ({ at_ms: T + 36e5, n })) }));
+  const places = [.../<g class="only-narrow">.*?<\/g>/s.exec(text)[0].matchAll(/<text class="t-bold" x="([\d.]+)%/g)].map(([, x]) => Number(x));
+  assert.equal(places.length, 3);
+  // A mark is 22 px wide, the line on a phone of 360 px 328.
+  for (const i of [1, 2]) assert.ok(places[i] - places[i - 1] >= (100 * 22) / 328, `${places}`);
 });
 
 test("figure: caption below, or above", () => assert.equal(words(sound(figure({ inside: "x", above: "a", caption: "b", flush: true }))), "a x b"));

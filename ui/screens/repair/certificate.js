@@ -67,5 +67,5 @@ function foot(view) {
   if (sealed) return deck({ act: sealed, more: [small({ ...save, mark: "go" })] });
   if (repair.issued) return deck({ act: act(save) });
   if (ending && bySigning) return deck({ act: act({ label: say(`done.issue${word}`), note: say("done.issue_note"), does: { do: "issue", repair: repair.id }, then: `#/repair/${repair.id}` }) });
-  return deck({ act: act({ label: say("sign.back"), note: say("sign.back_note"), href: `#/repair/${repair.id}` }) });
+  return deck({ act: act({ label: say("sign.back"), mark: "back", note: say("sign.back_note"), href: `#/repair/${repair.id}` }) });
 }

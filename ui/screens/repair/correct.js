@@ -41,7 +41,7 @@ const list = (view) => frame(view, {
   title: title(), mainKind: "stack spread",
   main: html`${note({ lead: say("correct.kept"), text: say("correct.kept_text") })}${grouped(all(view), ({ label }) => label).map(([label, values], i) => section({ id: `values-${i}`, title: label, aside: at(view, values[0].when), inside: values.map((one) =>
     way({ label: one.field.label, note: text(view, one), href: to(view, `correct/${encodeURIComponent(one.key)}`) })) }))}`,
-  foot: deck({ act: act({ label: say("review.back"), note: say("correct.nothing"), href: to(view) }) }),
+  foot: deck({ act: act({ label: say("review.back"), mark: "back", note: say("correct.nothing"), href: to(view) }) }),
 });
 
 const text = (view, { field, value }) => shown(view, { ...field, label: "" }, value) || String(value);

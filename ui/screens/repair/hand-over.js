@@ -29,7 +29,7 @@ export const given = {
   render: (view) => frame(view, {
     title: say("given.title"), mainKind: "stage two-cols",
     main: view.handed.given ? handing(view) : taken(view),
-    foot: deck({ more: usual({ repair: view.repair.id }), act: act({ label: say("done.today"), href: "#/" }) }),
+    foot: deck({ more: usual({ repair: view.repair.id }), act: act({ label: say("done.today"), mark: "back", href: "#/" }) }),
   }),
 };
 

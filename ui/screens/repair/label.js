@@ -23,7 +23,7 @@ export const title = () => say("label.title");
 
 export function render(view) {
   const task = lotsOf(view);
-  if (!task) return frame(view, { title: title(), main: html`<p>${say("label.none")}</p>`, foot: deck({ act: act({ label: say("photo.back"), href: to(view) }) }) });
+  if (!task) return frame(view, { title: title(), main: html`<p>${say("label.none")}</p>`, foot: deck({ act: act({ label: say("photo.back"), mark: "back", href: to(view) }) }) });
   const parts = PARTS.filter(({ lot }) => task.fields.some(({ key }) => key === lot));
   const one = parts.find(({ lot }) => lot === view.params.key) ?? parts.find(({ lot }) => !readOf(view, task, lot)) ?? parts[0];
   const id = `label-${one.lot}`;
@@ -35,7 +35,7 @@ export function render(view) {
         state: readOf(view, task, lot) ? "met" : "open", text: say(`label.${lot}`), note: readOf(view, task, lot),
         inside: lot !== one.lot && !readOf(view, task, lot) && way({ label: say("label.this"), mark: "photo", href: to(view, `label/${lot}`) }),
       }))) })}`,
-    foot: deck({ act: act({ label: say("label.back"), note: say("label.back_note"), href: to(view, `${view.stage === task.stage ? "tasks" : "fill"}/${task.key}`) }) }),
+    foot: deck({ act: act({ label: say("label.back"), mark: "back", note: say("label.back_note"), href: to(view, `${view.stage === task.stage ? "tasks" : "fill"}/${task.key}`) }) }),
   });
 }
 

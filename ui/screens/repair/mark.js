@@ -17,7 +17,7 @@ export const title = (view) => found(view)?.label || say("photo.title");
 
 export function render(view) {
   const one = found(view);
-  if (!one) return frame(view, { title: title(view), main: html`<p>${say("mark.none")}</p>`, foot: deck({ act: act({ label: say("photo.back"), href: to(view, "photo") }) }) });
+  if (!one) return frame(view, { title: title(view), main: html`<p>${say("mark.none")}</p>`, foot: deck({ act: act({ label: say("photo.back"), mark: "back", href: to(view, "photo") }) }) });
   const id = `mark-${one.sha256}`;
   const open = view.standing === "underway";
   const kept = view.drafts?.[id]?.strokes ?? "[]";

@@ -32,7 +32,7 @@ export function render(view) {
       more: [small({ mark: "cross", label: say("stop.back_to", { stage: within(say(`stage.${view.stage}`)) }), href: to(view) }), small({ mark: "ago", label: say("deck.ago", { n: agoLink(view, "stop").min }), href: to(view, "ago/stop") })],
       act: pressed
         ? hold({ alarm: true, label: say("stop.release"), note: say("stop.release_note"), does: report(view, { what: "released", emergency: true }, "stop"), then: to(view) })
-        : act({ label: say("stop.back_to", { stage: within(say(`stage.${view.stage}`)) }), note: say("stop.nothing"), href: to(view) }),
+        : act({ label: say("stop.back_to", { stage: within(say(`stage.${view.stage}`)) }), mark: "back", note: say("stop.nothing"), href: to(view) }),
     }),
   });
 }

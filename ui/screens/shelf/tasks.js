@@ -25,11 +25,11 @@ export function task(view, method, frame) {
   const at = method.tasks.findIndex(({ key }) => key === view.params.task);
   const one = method.tasks[at];
   const id = `task-of-${method.id}-${one?.key}`;
-  if (!one) return frame(view, html`<p>${say("shelf.none")}</p>`, deck({ act: act({ label: say("shelf.back"), href: path(method) }) }));
+  if (!one) return frame(view, html`<p>${say("shelf.none")}</p>`, deck({ act: act({ label: say("shelf.back"), mark: "back", href: path(method) }) }));
   return frame(view, html`${form({ id, kind: "sheet", then: path(method), tidy: true, does: keep(method), inside: sheetForm(TASK, `document.sheet.tasks.#${at}`, one, view.drafts?.[id] ?? {}) })}
     ${section({ id: "order", title: say("shelf.order"), inside: html`${move(method, at, -1, "shelf.earlier")}${move(method, at, 1, "shelf.later")}
       ${way({ label: say("shelf.remove"), note: say("shelf.remove_note"), mark: "cross", does: keep({ ...method, tasks: method.tasks.filter((other) => other !== one) }), then: path(method) })}` })}
-    ${way({ label: say("shelf.back"), note: method.title, href: path(method) })}`,
+    ${way({ label: say("shelf.back"), mark: "back", note: method.title, href: path(method) })}`,
   deck({ act: act({ label: say("shelf.keep"), note: method.title, mark: "tick", form: id }) }));
 }
 
