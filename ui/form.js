@@ -6,7 +6,7 @@ import { say } from "./text/say.js";
 
 /**
  * Returns { fields, problems } of a form's controls. A control is { name, value, type, checked, disabled, label, dataset };
- * `data-as` is number (times `data-steps`, to a whole wire step), decimal (as it is), rows (of numbers, one a line), yes (true or false), list, number-list, json, time (a local time with
+ * `data-as` is number (times `data-steps`, to a whole wire step), entry (as it was typed, with its `data-unit`), decimal (as it is), rows (of numbers, one a line), yes (true or false), list, number-list, json, time (a local time with
  * `data-offset` minutes, to a moment), or text. A name with dots is a path. An empty field is left out,
  * unless it says that it is needed: then what is missing is said here.
  */
@@ -30,7 +30,7 @@ function unpicked(controls) {
   return [...new Set(open.map(({ dataset }) => dataset.needed))].map((label) => ({ field: open.find(({ dataset }) => dataset.needed === label).id, text: say("problem.pick", { label }) }));
 }
 
-function read({ value, label, dataset: { as, steps = "1", min, max, spanned, offset = "0", needed, plus = "0", shown, recorded } }) {
+function read({ value, label, dataset: { as, steps = "1", min, max, spanned, offset = "0", needed, plus = "0", unit, shown, recorded } }) {
   const text = value.trim();
   if (text === "") return needed ? { problem: say("problem.missing", { label }) } : {};
   if (as === "yes") return { value: text === "yes" };
@@ -39,9 +39,10 @@ function read({ value, label, dataset: { as, steps = "1", min, max, spanned, off
   if (as === "decimal") { const plain = typed(text); return plain === null ? { problem: say("problem.number", { label }) } : { value: plain }; }
   if (as === "json") return { value: JSON.parse(text) };
   if (as === "time") return { value: Date.parse(`${text}Z`) - Number(offset) * 60_000 };
-  if (as !== "number") return { value: text };
   // What nobody has touched is sent as it was recorded, not as it was rounded to be shown.
   if (recorded !== undefined && text === shown) return { value: Number(recorded) };
+  if (as === "entry") return { value: unit && typed(text) !== null ? `${text} ${unit}` : text };
+  if (as !== "number") return { value: text };
   const number = typed(text, { minSec: spanned === "yes" });
   if (number === null) return { problem: say("problem.number", { label }) };
   if (min !== undefined && number < Number(min)) return { problem: say("problem.below", { label, min }) };

@@ -141,7 +141,8 @@ export const likelyGauge = ({ lower_pa: lower, upper_pa: upper }) => likely(lowe
 /** Between which temperatures, in thousandths of °C, a reading beside a manhole is likely. */
 export const LIKELY_CELSIUS = [-20_000, 45_000];
 
-const bare = (value, unit) => { const text = String(value ?? ""); return text.endsWith(` ${unit}`) ? text.slice(0, -unit.length - 1) : text; };
+/** Returns what was typed without the unit that stands beside it. */
+export const bare = (value, unit) => { const text = String(value ?? ""); return text.endsWith(` ${unit}`) ? text.slice(0, -unit.length - 1) : text; };
 
 /** Returns whole seconds of a span. Down is right for time that is left, up for time that is gone: in nobody's favour. */
 const wholeSeconds = (ms, round) => (round === "up" ? Math.ceil(ms / 1000) : Math.floor(ms / 1000));

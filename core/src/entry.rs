@@ -3,10 +3,13 @@
 //! `12 psi`, `8 1/2 in`, `1.2 bar`, `50 °F`. A number without a unit takes the unit that stands beside the field. A value
 //! that would be plausible in another unit is asked about before it is taken, never changed.
 
+mod compound;
+
 use serde::{Deserialize, Serialize};
 use thiserror::Error;
 
 use crate::units::{Length, Mass, Pressure, Span, Temperature};
+pub use compound::turned;
 
 /// A pound-force per square inch in pascals: 0.45359237 kg × 9.80665 m/s² over 0.0254² m² (NIST SP 811, 2008, B.8).
 const PSI_PA: f64 = 0.453_592_37 * 9.806_65 / (0.0254 * 0.0254);
@@ -198,7 +201,7 @@ pub fn read(typed: &str, beside: Unit) -> Result<Entered, Unreadable> {
 
 /// Returns a typed number in the unit that stands beside its field, without rounding: `plain("8 in", "mm")` is 203.2.
 ///
-/// A unit that this page does not know (`kN/m³`, `l/s`, `ppm`) may be typed as it stands beside the field, or left out.
+/// A unit without kin (`ppm`) may be typed as it stands beside the field, or left out.
 /// Errors: [`Unreadable`]. Source: NIST SP 811 (2008), B.8 and B.9.
 pub fn plain(typed: &str, beside: &str) -> Result<f64, Unreadable> {
     let (digits, word) = split(typed)?;
@@ -214,7 +217,11 @@ pub fn plain(typed: &str, beside: &str) -> Result<f64, Unreadable> {
                 .ok_or_else(|| Unreadable::TooLarge { typed: typed.into() })
         }
         None if word.is_empty() || word == beside => Ok(value),
-        None => Err(Unreadable::UnknownUnit { unit: word.into(), known: beside.into() }),
+        None => compound::turned(value, word, beside).ok_or_else(|| {
+            let kin = compound::kin(beside);
+            let known = if kin.is_empty() { beside.into() } else { kin.join(", ") };
+            Unreadable::UnknownUnit { unit: word.into(), known }
+        }),
     }
 }
 

@@ -13,7 +13,7 @@ const OWN = "\\(invented\\)$|^(Crack|Open crack|Broken pipe), .* mm (wide|long)|
 /** Every text and name with a metric figure in it. */
 const metric = (own) => {
   const found = new Set();
-  const sign = /\d\s?(mm|m|bar|°C|kg|g|kPa|kN)(?![\p{L}\d/²³])/u;
+  const sign = /\d\s?(mm|m|bar|mbar|°C|kg|g|l|kPa|MPa|N|kN)(?![\p{L}\d/²³])/u;
   const look = (text) => { if (sign.test(text) && !new RegExp(own).test(text.trim())) found.add(text.trim().slice(0, 120)); };
   const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
   while (walker.nextNode()) look(walker.currentNode.textContent);
@@ -33,4 +33,16 @@ test("no metric figure on any screen for a reader of US customary units", { time
   }
   await close();
   assert.deepEqual(found, []);
+});
+
+test("a calculation takes and gives inches, psi and pounds-force for a reader of US customary units", { timeout: 60_000 }, async () => {
+  const { page, close } = await served.open({ width: 1280, height: 800 }, { person: "varga" });
+  await page.evaluate(() => localStorage.setItem("mendline.units.varga", "us"));
+  await goTo(page, "#/checks/end-thrust");
+  await page.reload();
+  await page.locator("#w-gauge_bar").fill("20");
+  await page.locator("#w-inside_diameter_mm").fill("8");
+  // 20 psi on a circle of 8 in: 20 · π/4 · 8² = 1005.3 pounds-force.
+  await page.getByText("1005.3\u00a0lbf").waitFor();
+  await close();
 });

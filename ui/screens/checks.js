@@ -11,7 +11,6 @@ import { section } from "../parts/section.js";
 import { way } from "../parts/way.js";
 import { known, say } from "../text/say.js";
 import { fields, formOf } from "./worked/fields.js";
-import { result, summary } from "./worked/result.js";
 
 export const title = (view) => (view.params.name ? say(`worked.name.${view.params.name}`) : say("worked.title"));
 
@@ -32,13 +31,8 @@ export function render(view) {
 export const at = (repair, name) => `${repair ? `#/repair/${repair}` : "#"}/checks${name ? `/${name}` : ""}`;
 
 const list = (view) => html`<p class="lead">${say("worked.list")}</p>${view.checks.map(({ name }) => way({
-  label: say(`worked.name.${name}`), note: last(view, name) ?? say(`worked.what.${name}`), href: at(view.repair, name),
+  label: say(`worked.name.${name}`), note: view.worked[name] ?? say(`worked.what.${name}`), href: at(view.repair, name),
 }))}`;
-
-function last(view, name) {
-  const kept = view.worked.find(({ worked }) => worked.name === name);
-  return kept && summary(view.checks.find((one) => one.name === name), kept.worked.result);
-}
 
 function single(view, one) {
   const { tried } = view;
@@ -51,7 +45,7 @@ function single(view, one) {
 }
 
 function outcome(one, tried) {
-  if (tried?.output) return result(one, tried.output);
+  if (tried?.output) return facts(tried.said.map(({ name, value }) => ({ label: name, value })));
   const problem = tried?.problem;
   if (problem?.rule === "missing") return html`<p>${say("worked.waits", { what: label(problem.field) })}</p>`;
   return problem ? note({ lead: label(problem.field), text: `${problem.message}.` }) : "";

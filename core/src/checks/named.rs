@@ -25,8 +25,10 @@ pub use worked::{Worked, worked};
 pub struct Check {
     pub name: &'static str,
     pub fields: &'static [Field],
-    /// Name and unit of each value that comes out; every result also names its `source`.
-    pub out: &'static [(&'static str, &'static str)],
+    /// Name and unit of each value that comes out, and what is to be said of it; every result also names its `source`.
+    pub out: &'static [(&'static str, &'static str, &'static str)],
+    /// Of these the one that counts.
+    pub main: &'static str,
     pub formula: &'static str,
     pub source: &'static str,
     run: fn(&Input) -> Result<Value, CheckError>,
@@ -116,9 +118,10 @@ pub fn list() -> Value {
         one
     };
     let one = |check: &&Check| {
-        let out: Vec<_> = check.out.iter().map(|(name, unit)| json!({ "name": name, "unit": unit })).collect();
+        let out: Vec<_> =
+            check.out.iter().map(|(name, unit, note)| json!({ "name": name, "unit": unit, "note": note })).collect();
         let fields: Vec<_> = check.fields.iter().map(field).collect();
-        json!({ "name": check.name, "fields": fields, "out": out, "formula": check.formula, "source": check.source })
+        json!({ "name": check.name, "fields": fields, "out": out, "main": check.main, "formula": check.formula, "source": check.source })
     };
     all().iter().map(one).collect()
 }

@@ -1,14 +1,15 @@
 //! Requests about the named checks: the list, one worked out, one kept with a repair.
 
+use std::collections::BTreeMap;
+
 use serde::Serialize;
-use serde_json::{Map, Value};
+use serde_json::{Map, Value, json};
 
 use super::Visit;
 use super::response::{Answer, Problem};
 use crate::checks::named::{self, CheckError, Understood};
 use crate::procedure::Command;
-use crate::procedure::repair::WorkedOut;
-use crate::view;
+use crate::{entry, view, words};
 
 /// Every check, and of a repair what is known for it and what was worked out.
 #[derive(Debug, Serialize)]
@@ -17,12 +18,13 @@ pub struct ChecksView {
     pub repair: Option<String>,
     pub number: String,
     pub rehearsal: bool,
-    /// As `mendline check --list` prints them.
+    /// As `mendline check --list` prints them; a field that the reader has in another unit says which (`beside`), and how
+    /// much of its own one of that is (`per`, after `plus`).
     pub checks: Value,
     /// By the check's name: fields that the repair knows already.
     pub known: Map<String, Value>,
-    /// The last of each check that was worked out for the repair.
-    pub worked: Vec<WorkedOut>,
+    /// By its name: what counts of the last of each check that was worked out for the repair, in words.
+    pub worked: BTreeMap<String, String>,
     /// What came of the name and the fields that were asked with.
     pub tried: Option<Tried>,
 }
@@ -36,6 +38,8 @@ pub struct Tried {
     /// The fields as they were understood.
     pub fields: Value,
     pub output: Option<Value>,
+    /// What came out, in the reader's words and units.
+    pub said: Vec<words::Named>,
     pub problem: Option<CheckError>,
 }
 
@@ -52,9 +56,9 @@ impl Visit<'_> {
             (check.name.to_owned(), Value::Object(fields))
         };
         Ok(Answer::Checks(Box::new(ChecksView {
-            checks: named::list(),
+            checks: shown(),
             known: named::all().iter().map(known).collect(),
-            worked: repair.as_ref().map_or_else(Vec::new, |repair| repair.worked_last().into_iter().cloned().collect()),
+            worked: repair.as_ref().map_or_else(BTreeMap::new, view::worked),
             tried: input.filter(|_| !name.is_empty()).map(|input| {
                 let known = repair.as_ref().map_or_else(Map::new, |repair| view::known(repair, name));
                 tried(name, over(known, input))
@@ -73,6 +77,24 @@ impl Visit<'_> {
     }
 }
 
+/// Returns the list, each field with the reader's unit where it is another one. What a standard states in psi and ft is
+/// asked for as it states it.
+fn shown() -> Value {
+    let mut all = named::list();
+    let fields = all.as_array_mut().into_iter().flatten().filter_map(|check| check["fields"].as_array_mut()).flatten();
+    for field in fields {
+        let unit = field["unit"].as_str().unwrap_or_default();
+        let beside = words::unit_beside(unit);
+        let (Some(none), Some(one)) = (entry::turned(0.0, beside, unit), entry::turned(1.0, beside, unit)) else {
+            continue;
+        };
+        if beside != unit && !matches!(unit, "psi" | "ft") {
+            field["beside"] = json!({ "unit": beside, "per": one - none, "plus": none });
+        }
+    }
+    all
+}
+
 /// Returns the known fields with the given ones over them; what is no object stays as it is.
 fn over(mut known: Map<String, Value>, given: &Value) -> Value {
     let Some(object) = given.as_object() else { return given.clone() };
@@ -88,5 +110,6 @@ fn tried(name: &str, given: Value) -> Tried {
         Ok(output) => (Some(output), None),
         Err(problem) => (None, Some(problem)),
     };
-    Tried { name: name.into(), given, fields, output, problem }
+    let said = output.as_ref().map_or_else(Vec::new, |output| words::came_out(name, output));
+    Tried { name: name.into(), given, fields, output, said, problem }
 }

@@ -16,6 +16,7 @@ mod summary;
 mod tasks;
 mod today;
 mod trouble;
+mod worked;
 
 pub use broken::BrokenView;
 pub use clock::{ClockView, CureView};
@@ -33,6 +34,9 @@ pub use summary::{Status, Summary, damaged_row, row, summary};
 pub use tasks::{PhotoTask, TaskView};
 pub use today::{Today, lacks, today};
 pub use trouble::Trouble;
+pub use worked::worked;
+
+use std::collections::BTreeMap;
 
 use serde::Serialize;
 
@@ -78,6 +82,8 @@ pub struct RepairView {
     pub people: Vec<Person>,
     /// Where the patch lies on the map, where both nodes have coordinates.
     pub spot: Option<SpotView>,
+    /// By a check's name: what counts of the last that was worked out, in words.
+    pub worked: BTreeMap<String, String>,
     /// How long the crew takes; filled in from the lists.
     pub pace: Option<PaceView>,
     /// Other repairs in which a clock runs.
@@ -153,6 +159,7 @@ pub fn repair_view(repair: &Repair, around: &Around) -> RepairView {
     let hold =
         context.and_then(|(plan, attempt)| hold::hold(plan, attempt, now)).map(|hold| hold.watched(repair, device));
     RepairView {
+        worked: worked(repair),
         standing: repair.standing(),
         ending: repair.ending(),
         stage: repair.stage(),

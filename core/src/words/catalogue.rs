@@ -77,7 +77,7 @@ numbers!(u8, u32, i64, usize);
 
 macro_rules! files {
     ($name:ident, $tag:literal) => {
-        const $name: &[(&str, &str)] = files!(@all $tag; "rules", "planning", "quantities", "screens/base",
+        const $name: &[(&str, &str)] = files!(@all $tag; "rules", "planning", "quantities", "computed", "screens/base",
             "screens/checks", "screens/office", "screens/paper", "screens/pictures", "screens/plan", "screens/record",
             "screens/repair", "screens/rules", "screens/shelf", "screens/stages", "screens/travel", "screens/roads",
             "screens/practice", "screens/proof", "screens/looks", "screens/keyed", "screens/backup", "screens/setup", "certificate/first",
@@ -143,6 +143,11 @@ pub fn say_of(id: &str, attribute: &str, values: &[(&str, Filling)]) -> String {
         .into_iter()
         .find_map(|language| said(language, id, attribute, values))
         .unwrap_or_else(|| if attribute.is_empty() { id.to_owned() } else { String::new() })
+}
+
+/// Says whether the catalogue has a message of this id.
+pub(super) fn known(id: &str) -> bool {
+    spoken(Language::En).get_message(id).is_some()
 }
 
 fn said(language: Language, id: &str, attribute: &str, values: &[(&str, Filling)]) -> Option<String> {

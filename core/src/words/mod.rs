@@ -5,6 +5,7 @@
 //! ([`plainly`]): in English and in SI units, whoever taps.
 //!
 //! - `catalogue`: the messages, by their ids, in the syntax of Project Fluent 1.0.
+//! - `computed`: what went into a calculation and came out of it.
 //! - `patterns`: the messages of the screens, taken apart for them.
 //! - `quantity`: figures with their units.
 
@@ -20,6 +21,7 @@ macro_rules! tell {
 pub(crate) use tell;
 
 mod catalogue;
+mod computed;
 mod patterns;
 mod quantity;
 #[cfg(test)]
@@ -32,6 +34,7 @@ use serde::{Deserialize, Serialize};
 #[cfg(test)]
 pub use catalogue::certificate;
 pub use catalogue::{Fill, Filling, raw, say, say_of};
+pub use computed::{Named, came_out, given, that_counts, unit_beside};
 pub use patterns::{Pattern, screens};
 pub use quantity::*;
 

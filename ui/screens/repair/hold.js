@@ -28,7 +28,7 @@ export function render(view) {
     title: title(), mainKind: "stage holdm",
     main: html`<div class="hold-count">${counted(view)}</div>${chart(view)}
       <div class="hold-where">${leak(view)}<section class="section"><h2>${say("hold.check")} <small>${say("hold.check_each")}</small></h2>${conditions(checks(view))}${fillIn(view)}${inTheWay(view, release(view))}${photosAsked(view, "hold")}</section></div>
-      <div class="hold-log">${log(view)}${worked(view.repair, "hold")}${handable(view) && way({ label: say("handing.title"), note: say("handing.note"), href: to(view, "handover") })}</div>
+      <div class="hold-log">${log(view)}${worked(view, "hold")}${handable(view) && way({ label: say("handing.title"), note: say("handing.note"), href: to(view, "handover") })}</div>
       <section class="section only-wide hold-line"><h2>${say("hold.where")} <small>${say("hold.from", { at: quantity("m", (patch.from_um + patch.to_um) / 2), node: view.repair.line.upstream.name })}</small></h2>${lineOf(view)}</section>`,
     foot: foot(view),
   });

@@ -27,7 +27,7 @@ export function render(view) {
     main: html`${noTime && noGo(view, noTime)}${inTheWay(view, broken.filter((one) => one !== noTime), "refused")}
       <p class="lead-in">${say("go.ask")}</p>
       ${form({ id: FORM, kind: "stack section-gap", does: tell(view, { command: "second_go" }), then: to(view, "go"), inside: temperatureEntries({ prefix: PREFIX, drafts: view.drafts?.[FORM], last, fresh: true, problems: view.problems }) })}
-      ${note({ text: say("go.fresh", { min: view.repair.plan.contract.temperatures_age_ms.value / 60_000 }) })}${pace(view.pace)}${storing(view.go?.storing)}${worked(view.repair, "go")}`,
+      ${note({ text: say("go.fresh", { min: view.repair.plan.contract.temperatures_age_ms.value / 60_000 }) })}${pace(view.pace)}${storing(view.go?.storing)}${worked(view, "go")}`,
     foot: deck({ more: usual({ repair: view.repair.id }), act: act({ label: say("go.act"), note: say("go.act_note"), form: FORM }) }),
   });
 }

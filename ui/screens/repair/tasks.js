@@ -33,7 +33,7 @@ export function render(view) {
       ${inTheWay(view, withoutTasks(view.next.gate?.broken ?? []))}
       ${view.stage === "staging" && air(view)}${photosAsked(view, view.stage)}
       ${done.length > 0 && section({ id: "answered", title: say("tasks.answered"), aside: String(done.length), inside: conditions(done.map((task) => answeredTask(view, task))) })}
-      ${view.stage === "staging" && html`${spot(view.spot)}${worked(view.repair, "staging")}`}${more(view)}`,
+      ${view.stage === "staging" && html`${spot(view.spot)}${worked(view, "staging")}`}${more(view)}`,
     foot: foot(view, one),
   });
 }

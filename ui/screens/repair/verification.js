@@ -19,7 +19,7 @@ export function render(view) {
     title: title(), mainKind: "stage verify",
     main: html`${cureCard(view)}${earlier(view)}${found(view)}
       ${SEEN.flatMap((kind) => own.filter((task) => task.kind === kind)).map((task) => seen(view, task))}
-      ${laterals(view)}${photos(view)}${site(view, own.filter(({ kind }) => !SEEN.includes(kind)), one)}${worked(view.repair, "verification")}${aside(view)}`,
+      ${laterals(view)}${photos(view)}${site(view, own.filter(({ kind }) => !SEEN.includes(kind)), one)}${worked(view, "verification")}${aside(view)}`,
     foot: deck({ gate: strip(view, say("next.verdict")), act: next(view, one) }),
   });
 }

@@ -17,22 +17,10 @@ const AT = {
   verification: ["air-test-en1610", "air-test-f1417", "water-test-en1610", "end-thrust"],
 };
 
-/** Returns the rows of a stage. `repair` is the repair as the core shows it. */
-export const worked = (repair, stage) => section({ id: `worked-${stage}`, title: say("worked.title"), inside: html`${AT[stage].map((name) => way({
-  label: say(`worked.name.${name}`), note: last(repair, name) ?? say(`worked.what.${name}`), href: `#/repair/${repair.id}/checks/${name}`,
+/** Returns the rows of a stage of what the core shows of a repair. */
+export const worked = ({ repair, worked: kept }, stage) => section({ id: `worked-${stage}`, title: say("worked.title"), inside: html`${AT[stage].map((name) => way({
+  label: say(`worked.name.${name}`), note: kept[name] ?? say(`worked.what.${name}`), href: `#/repair/${repair.id}/checks/${name}`,
 }))}${way({ label: say("worked.all"), href: `#/repair/${repair.id}/checks` })}` });
-
-const FIRST = { "wall-thickness": ["required_mm", "mm"], "resin-laminate": ["mass_kg", "kg"], "resin-wall": ["mass_kg", "kg"], "time-to-surcharge": ["minutes", "min"], "packer-pressure": ["gauge_bar", "bar"], "net-pressure": ["net_kpa", "kPa"], "equivalent-age": ["minutes", "min"], "air-test-en1610": ["time_rounded_min", "min"], "air-test-f1417": ["time_s", "s"], "water-test-en1610": ["allowed_l", "l"], "end-thrust": ["force_n", "N"], "partial-flow": ["flow_l_s", "l/s"] };
-
-function last(repair, name) {
-  const kept = [...(repair.worked ?? [])].reverse().find((one) => one.worked.name === name)?.worked.result;
-  if (!kept) return undefined;
-  if (name === "pressure-decay") return say(`worked.word.${kept.verdict}`);
-  if (name === "atmosphere") return `${say("worked.out.acceptable")}: ${say(`worked.word.${kept.acceptable}`)}`;
-  if (name === "station-position") return `${number(kept.lat, 7)}, ${number(kept.lon, 7)}`;
-  const [key, unit] = FIRST[name];
-  return `${say(`worked.out.${key}`)}: ${number(kept[key], 2)}\u00a0${unit}`;
-}
 
 /** Returns how long this crew takes, or nothing where the core does not say. */
 export function pace(shown) {

@@ -1,5 +1,6 @@
 // The fields of a calculation, drawn by what the core says of each: numbers with their units, words, rows, places.
 
+import { bare } from "../../format.js";
 import { html } from "../../html.js";
 import { field, lines, picks } from "../../parts/field.js";
 import { yesNo } from "../../parts/pair.js";
@@ -21,7 +22,7 @@ function drawn(each, typed, known) {
   const id = `w-${each.name}`;
   const label = say(`worked.field.${each.name}`);
   switch (each.kind) {
-    case "number": return number({ id, name, label, unit: each.unit, value: typed[name] ?? shown(known[each.name]) });
+    case "number": return number({ ...each, id, name, label, typed: typed[name], known: known[each.name] });
     case "words": return picks({ id, name, label, value: typed[name] ?? known[each.name] ?? "", options: [{ value: "", label: say("field.choose") }, ...each.words.map((word) => ({ value: word, label: say(`worked.field.${word}`) === `worked.field.${word}` ? word : say(`worked.field.${word}`) }))] });
     case "yes_no": return html`<p class="entry-label">${label}</p>${yesNo({ legend: label, name, picked: typed[name], quiet: true })}`;
     case "rows": return html`${lines({ id, name, label, as: "rows", rows: 6, value: typed[name] ?? rows(known[each.name]) })}<p class="soft">${say("worked.rows")}</p>`;
@@ -34,12 +35,16 @@ const shown = (value) => (value === undefined ? "" : String(Number(value.toPreci
 
 const rows = (all) => (all ?? []).map((row) => row.map((value) => shown(value)).join("  ")).join("\n");
 
-// Typed as text, with or without its unit: the core reads it.
-const number = ({ id, name, label, unit, value, as }) => html`<label class="field measure" for="${id}">${label}
-  <span class="with-unit"><input id="${id}" name="${name}" type="text" inputmode="text" autocomplete="off" value="${value}" ${as && html`data-as="${as}"`}>${unit && html`<span class="unit">${unit}</span>`}</span></label>`;
+// Typed as text, with or without its unit: the core reads it. What nobody has touched is sent as the repair knows it.
+function number({ id, name, label, unit, beside, typed, known, as = "entry" }) {
+  const there = known === undefined ? "" : beside ? String(Number(((known - beside.plus) / beside.per).toPrecision(5))) : shown(known);
+  const value = bare(typed ?? there, beside?.unit ?? unit);
+  return html`<label class="field measure" for="${id}">${label}
+  <span class="with-unit"><input id="${id}" name="${name}" type="text" inputmode="text" autocomplete="off" value="${value}" data-as="${as}" ${beside && html`data-unit="${beside.unit}" data-plus="${beside.plus}"`} ${known !== undefined && html`data-shown="${there}" data-recorded="${known}"`}>${(beside?.unit ?? unit) && html`<span class="unit">${beside?.unit ?? unit}</span>`}</span></label>`;
+}
 
 const place = ({ name, id, label, typed, known }) => ["lat", "lon"].map((axis) => number({
-  id: `${id}-${axis}`, name: `${name}.${axis}`, label: `${label}, ${say(`worked.field.${axis}`)}`, unit: "°", as: "decimal", value: typed[`${name}.${axis}`] ?? shown(known?.[axis]),
+  id: `${id}-${axis}`, name: `${name}.${axis}`, label: `${label}, ${say(`worked.field.${axis}`)}`, unit: "°", as: "decimal", typed: typed[`${name}.${axis}`], known: known?.[axis],
 }));
 
 const limits = (known) => known && html`<p class="soft">${say("worked.limits", { source: known.source })}</p>`;

@@ -100,9 +100,6 @@ cert-verification-fails_not_opened = VERFEHLT: nicht geöffnet
 ## derive/checks/worked.rs
 
 cert-worked-see_the_inputs = siehe Eingaben
-cert-worked-entered = {" "}(eingegeben { $typed })
-cert-worked-yes = ja
-cert-worked-no = nein
 
 ## More
 
@@ -112,23 +109,4 @@ cert-pressure-net = tiefste Ablesung − { $water } bar/m × Wasserstand über d
 cert-worked-no_design = Eine Prüfung für einen zugelassenen Ingenieur, keine Bemessung.
 cert-worked-local_codes = Örtliche Vorschriften gehen vor.
 cert-worked-never_shorten = Darf die Haltezeit verlängern, nie verkürzen.
-cert-worked-name-ovality-factor = Ovalitätsfaktor
-cert-worked-name-wall-thickness = Wanddicke
-cert-worked-name-air-test-f1417 = Luftprüfung, Zeit
-cert-worked-name-air-test-en1610 = Luftprüfung, Zeit
-cert-worked-name-water-test-en1610 = Wasserprüfung, Zugabe
-cert-worked-name-resin-wall = Harz für die Wand
-cert-worked-name-resin-laminate = Harz für das Laminat
-cert-worked-name-working-time = Verarbeitungszeit nach Datenblatt
-cert-worked-name-equivalent-age = Gleichwertiges Alter
-cert-worked-name-packer-pressure = Packer nach Abkühlung
-cert-worked-name-net-pressure = Nettodruck
-cert-worked-name-end-thrust = Endkraft
-cert-worked-name-geodesic = Abstand auf der Karte
-cert-worked-name-station-position = Ort der Station
-cert-worked-name-atmosphere = Luftmessungen
-cert-worked-name-partial-flow = Abfluss im Rohr
-cert-worked-name-time-to-surcharge = Speicher der Haltung oberhalb
-cert-worked-name-pressure-decay = Leck oder Abkühlung
 cert-worked-gives = ergibt { $name } { $value }
-cert-worked-rows = { $count } Zeilen

@@ -100,9 +100,6 @@ cert-verification-fails_not_opened = FAILS: not opened
 ## derive/checks/worked.rs
 
 cert-worked-see_the_inputs = see the inputs
-cert-worked-entered = {" "}(entered { $typed })
-cert-worked-yes = yes
-cert-worked-no = no
 
 ## More
 
@@ -112,23 +109,4 @@ cert-pressure-net = lowest reading − { $water } bar/m × head above the invert
 cert-worked-no_design = A check for a licensed engineer, not a design.
 cert-worked-local_codes = Local codes win.
 cert-worked-never_shorten = May lengthen the hold, never shorten it.
-cert-worked-name-ovality-factor = Ovality factor
-cert-worked-name-wall-thickness = Wall thickness
-cert-worked-name-air-test-f1417 = Air test, time
-cert-worked-name-air-test-en1610 = Air test, time
-cert-worked-name-water-test-en1610 = Water test, may be added
-cert-worked-name-resin-wall = Resin for the wall
-cert-worked-name-resin-laminate = Resin for the laminate
-cert-worked-name-working-time = Working time by the sheet
-cert-worked-name-equivalent-age = Equivalent age
-cert-worked-name-packer-pressure = Packer after cooling
-cert-worked-name-net-pressure = Net pressure
-cert-worked-name-end-thrust = End thrust
-cert-worked-name-geodesic = Distance on the map
-cert-worked-name-station-position = Place of the station
-cert-worked-name-atmosphere = Air readings
-cert-worked-name-partial-flow = Flow in the pipe
-cert-worked-name-time-to-surcharge = Storage of the line above
-cert-worked-name-pressure-decay = Leak or cooling
 cert-worked-gives = gives { $name } { $value }
-cert-worked-rows = { $count } rows

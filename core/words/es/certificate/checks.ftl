@@ -100,9 +100,6 @@ cert-verification-fails_not_opened = FALLA: sin abrir
 ## derive/checks/worked.rs
 
 cert-worked-see_the_inputs = véanse los datos
-cert-worked-entered = {" "}(anotado { $typed })
-cert-worked-yes = sí
-cert-worked-no = no
 
 ## More
 
@@ -112,23 +109,4 @@ cert-pressure-net = lectura más baja − { $water } bar/m × agua sobre la sole
 cert-worked-no_design = Una comprobación para un ingeniero habilitado, no un cálculo.
 cert-worked-local_codes = Mandan las normas locales.
 cert-worked-never_shorten = Puede alargar el tiempo a presión, nunca acortarlo.
-cert-worked-name-ovality-factor = Factor de ovalidad
-cert-worked-name-wall-thickness = Espesor de pared
-cert-worked-name-air-test-f1417 = Ensayo de aire, tiempo
-cert-worked-name-air-test-en1610 = Ensayo de aire, tiempo
-cert-worked-name-water-test-en1610 = Ensayo de agua, aporte
-cert-worked-name-resin-wall = Resina para la pared
-cert-worked-name-resin-laminate = Resina para el laminado
-cert-worked-name-working-time = Tiempo de trabajo según ficha
-cert-worked-name-equivalent-age = Edad equivalente
-cert-worked-name-packer-pressure = Packer tras enfriarse
-cert-worked-name-net-pressure = Presión neta
-cert-worked-name-end-thrust = Empuje del extremo
-cert-worked-name-geodesic = Distancia en el mapa
-cert-worked-name-station-position = Lugar de la estación
-cert-worked-name-atmosphere = Lecturas de aire
-cert-worked-name-partial-flow = Caudal en la tubería
-cert-worked-name-time-to-surcharge = Almacenamiento aguas arriba
-cert-worked-name-pressure-decay = Fuga o enfriamiento
 cert-worked-gives = da { $name } { $value }
-cert-worked-rows = { $count } filas

@@ -100,9 +100,6 @@ cert-verification-fails_not_opened = ÉCHEC : non rouvert
 ## derive/checks/worked.rs
 
 cert-worked-see_the_inputs = voir les données
-cert-worked-entered = {" "}(saisi { $typed })
-cert-worked-yes = oui
-cert-worked-no = non
 
 ## More
 
@@ -112,23 +109,4 @@ cert-pressure-net = relevé le plus bas − { $water } bar/m × eau au-dessus du
 cert-worked-no_design = Une vérification pour un ingénieur habilité, pas un calcul.
 cert-worked-local_codes = Les règles locales l’emportent.
 cert-worked-never_shorten = Peut allonger le maintien, jamais le raccourcir.
-cert-worked-name-ovality-factor = Facteur d’ovalité
-cert-worked-name-wall-thickness = Épaisseur de paroi
-cert-worked-name-air-test-f1417 = Essai à l’air, durée
-cert-worked-name-air-test-en1610 = Essai à l’air, durée
-cert-worked-name-water-test-en1610 = Essai à l’eau, appoint
-cert-worked-name-resin-wall = Résine pour la paroi
-cert-worked-name-resin-laminate = Résine pour le stratifié
-cert-worked-name-working-time = Temps d’emploi selon fiche
-cert-worked-name-equivalent-age = Âge équivalent
-cert-worked-name-packer-pressure = Packer après refroidissement
-cert-worked-name-net-pressure = Pression nette
-cert-worked-name-end-thrust = Poussée du bout
-cert-worked-name-geodesic = Distance sur la carte
-cert-worked-name-station-position = Lieu de la station
-cert-worked-name-atmosphere = Relevés d’air
-cert-worked-name-partial-flow = Débit dans la conduite
-cert-worked-name-time-to-surcharge = Stockage du tronçon amont
-cert-worked-name-pressure-decay = Fuite ou refroidissement
 cert-worked-gives = donne { $name } { $value }
-cert-worked-rows = { $count } lignes
