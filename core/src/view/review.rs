@@ -13,6 +13,7 @@ use crate::procedure::stage::Outcome;
 use crate::procedure::{hold, times};
 use crate::shelf::Role;
 use crate::shelf::method::TaskKind;
+use crate::words;
 
 /// What the foreman reviews: everything off the plan, waived or not.
 #[derive(Clone, Debug, Serialize)]
@@ -137,8 +138,8 @@ fn off(repair: &Repair, views: &[BrokenView]) -> Vec<Off> {
     all.extend(repair.corrections.iter().map(|one| {
         let what = What::Correction {
             label: one.label.clone(),
-            old: one.old.clone(),
-            new: one.new.clone(),
+            old: words::recorded(&one.old),
+            new: words::recorded(&one.new),
             reason: one.reason.clone(),
         };
         plain(Some(&one.at), one.attempt, what)

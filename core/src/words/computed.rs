@@ -9,7 +9,7 @@ use crate::checks::named::{self, Check, Worked};
 use crate::entry;
 
 /// The unit that each reader has for a calculated value; where there is none, the unit of the calculation stays.
-const PAIRS: [(&str, &str); 16] = [
+const PAIRS: [(&str, &str); 17] = [
     ("mm", "in"),
     ("m", "ft"),
     ("bar", "psi"),
@@ -17,6 +17,7 @@ const PAIRS: [(&str, &str); 16] = [
     ("kPa", "psi"),
     ("MPa", "psi"),
     ("kg", "lb"),
+    ("g", "oz"),
     ("N", "lbf"),
     ("°C", "°F"),
     ("l", "gal"),
@@ -84,6 +85,18 @@ pub fn that_counts(name: &str, result: &Value) -> Option<Named> {
         Some(lon) => Named { value: format!("{}, {}", main.value, lon.value), ..main },
         None => main,
     })
+}
+
+/// Returns a figure that was recorded as text with its unit, `412 g`, as the reader has it; any other text as it stands.
+pub fn recorded(text: &str) -> String {
+    let read = || {
+        let (digits, unit) = text.rsplit_once([' ', '\u{a0}'])?;
+        let value: f64 = digits.replace('−', "-").parse().ok()?;
+        let beside = PAIRS.iter().any(|(si, _)| *si == unit).then(|| unit_beside(unit))?;
+        let kept = digits.split_once('.').map_or(0, |(_, decimals)| decimals.len());
+        Some(if beside == unit { format!("{} {unit}", number(value, kept)) } else { figure(value, unit) })
+    };
+    read().unwrap_or_else(|| text.to_owned())
 }
 
 fn check(name: &str) -> Option<&'static Check> {
@@ -195,6 +208,17 @@ mod tests {
         let worked = named::worked("station-position", &fields).unwrap();
         let counts = that_counts("station-position", &worked.result).unwrap();
         assert!(counts.value.starts_with("51.500179") && counts.value.contains(", −3.2\u{a0}°"), "{}", counts.value);
+    }
+
+    #[test]
+    fn a_recorded_figure_stands_in_the_readers_unit_and_any_other_text_as_it_was() {
+        let texts = ["412 g", "1.04 bar", "−2.5 °C", "13:05", "K3F 7", "6 bands"];
+        assert_eq!(texts.map(recorded), texts.map(str::to_owned));
+        let german = Reader { language: Language::De, ..Reader::default() };
+        assert_eq!(for_reader(german, || recorded("1.04 bar")), "1,04 bar");
+        // NIST SP 811 (2008), B.8: 412 g / 28.349 52 g = 14.533; 27.5 °F is −2.5 · 1.8 + 32.
+        let told = for_reader(US, || texts.map(|text| recorded(text).replace('\u{a0}', " ")));
+        assert_eq!(told, ["14.533 oz", "15.084 psi", "27.5 °F", "13:05", "K3F 7", "6 bands"]);
     }
 
     #[test]

@@ -34,7 +34,7 @@ use serde::{Deserialize, Serialize};
 #[cfg(test)]
 pub use catalogue::certificate;
 pub use catalogue::{Fill, Filling, raw, say, say_of};
-pub use computed::{Named, came_out, given, that_counts, unit_beside};
+pub use computed::{Named, came_out, given, recorded, that_counts, unit_beside};
 pub use patterns::{Pattern, screens};
 pub use quantity::*;
 

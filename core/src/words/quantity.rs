@@ -294,17 +294,19 @@ pub fn celsius_short(temperature: Temperature) -> String {
 ///
 /// `per` steps make one `unit`; it is a power of ten, at least 1.
 pub fn measured(steps: i64, per: i64, least: usize, unit: &str) -> String {
-    let of = match (unit, per) {
-        ("m", 1_000_000) => Some(Of::Metres),
-        ("mm", 1_000) => Some(Of::Millimetres),
-        ("bar", 100_000) => Some(Of::Bar),
-        ("°C", 1_000) => Some(Of::Celsius),
-        ("g", 1_000) => Some(Of::Grams),
-        ("kg", 1_000_000) => Some(Of::Kilograms),
+    // A field may record kilograms in grams.
+    let of = match unit {
+        "m" => Some((Of::Metres, 1_000_000)),
+        "mm" => Some((Of::Millimetres, 1_000)),
+        "bar" => Some((Of::Bar, 100_000)),
+        "°C" => Some((Of::Celsius, 1_000)),
+        "g" => Some((Of::Grams, 1_000)),
+        "kg" => Some((Of::Kilograms, 1_000_000)),
         _ => None,
     };
+    let of = of.filter(|(_, fine)| fine % per.max(1) == 0).map(|(of, fine)| (of, fine / per.max(1)));
     match of {
-        Some(of) => quantity(of, steps, Decimals::Recorded(least), Cut::Nearest),
+        Some((of, finer)) => quantity(of, steps.saturating_mul(finer), Decimals::Recorded(least), Cut::Nearest),
         None if unit.is_empty() => exact(steps, per, least),
         None => format!("{} {unit}", exact(steps, per, least)),
     }
@@ -390,6 +392,12 @@ pub fn date_pattern() -> &'static str {
         (Dates::Local, Language::De, _) => "%d.%m.%Y",
         (Dates::Local, Language::Es | Language::Fr, _) => "%d/%m/%Y",
     }
+}
+
+/// Returns a day that was written as 2026-10-14 (ISO 8601) as the reader writes it; any other text as it stands.
+pub fn day(text: &str) -> String {
+    let day = text.parse::<chrono::NaiveDate>();
+    day.map_or_else(|_| text.to_owned(), |day| day.format(date_pattern()).to_string())
 }
 
 /// Returns how a date is written without its year, as [`date_pattern`].

@@ -202,3 +202,13 @@ fn a_message_without_its_values_names_them() {
     assert_eq!(raw("rule-cover_short", ""), "Cover is {cover_um} after all errors; {required_um} is asked.");
     assert_eq!(say("no-such-message", &[]), "no-such-message");
 }
+
+#[test]
+fn a_day_stands_as_the_reader_writes_it_and_what_is_no_day_as_it_was() {
+    let days = ["2026-10-14", "2024-02-29", "none stated", "2026-02-30"];
+    assert_eq!(days.map(day), days.map(str::to_owned));
+    let local = |language, units| Reader { language, units, dates: Dates::Local };
+    let german = for_reader(local(Language::De, Units::Si), || days.map(day));
+    assert_eq!(german, ["14.10.2026", "29.02.2024", "none stated", "2026-02-30"]);
+    assert_eq!(for_reader(local(Language::En, Units::Us), || day("2026-10-14")), "Oct 14, 2026");
+}

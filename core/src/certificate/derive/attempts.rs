@@ -140,8 +140,8 @@ pub fn corrections(case: &Case) -> Vec<Correction> {
         .iter()
         .map(|one| Correction {
             value: format!("{}{}", one.label, attempt(one.attempt)),
-            old: one.old.clone(),
-            new: one.new.clone(),
+            old: words::recorded(&one.old),
+            new: words::recorded(&one.new),
             reason: one.reason.clone(),
             by: case.by(&one.at),
         })

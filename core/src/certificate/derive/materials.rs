@@ -45,7 +45,7 @@ fn resin(case: &Case, plan: &Plan) -> Vec<Material> {
         item,
         kind: format!("{}, {}", plan.resin.name, plan.resin.issue),
         lot: lot(case, lot_key),
-        expiry: lot(case, expires),
+        expiry: words::day(&lot(case, expires)),
         amount: amount(case, plan, mass),
         note: stored.clone(),
     })
@@ -152,7 +152,7 @@ fn instrument(plan: &Plan, id: &str) -> Material {
     };
     let calibrated = match known.calibrated_to.as_str() {
         "" => tell!("cert-materials-no_calibration_asked"),
-        date => tell!("cert-materials-calibrated_to", date),
+        date => tell!("cert-materials-calibrated_to", date = words::day(date)),
     };
     Material {
         item,

@@ -154,7 +154,13 @@ fn corrections(case: &Case) -> Vec<Note> {
             let page = headings::CORRECTIONS;
             note(
                 tell!("cert-notes-correction"),
-                tell!("cert-notes-corrected_to_page", page, label = one.label, old = one.old, new = one.new),
+                tell!(
+                    "cert-notes-corrected_to_page",
+                    page,
+                    label = one.label,
+                    old = words::recorded(&one.old),
+                    new = words::recorded(&one.new)
+                ),
             )
         })
         .collect()

@@ -47,6 +47,49 @@ fn no_figure_is_left_in_other_units() {
     }
 }
 
+/// What the story's people and sheets call things, with units of their own.
+const TYPED: [&str; 11] = [
+    "G1050, DN 200, 600 mm",
+    "P-07, 150 to 230 mm",
+    "1000 mm (invented)",
+    "DN 200, 600 mm (invented)",
+    "to 2.5 bar",
+    "T-09, −10 to 110 °C",
+    "S-05, to 10 kg",
+    "inspection (0.2 % of 7.260 m",
+    "at 7 o’clock, 7.1 m",
+    "fold of 14 mm",
+    "gap 3 mm",
+];
+
+/// The same of all that is drawn and of what is read aloud of a drawing.
+#[test]
+fn no_page_has_a_figure_in_other_units() {
+    let fonts = Fonts::bundled().unwrap();
+    let mut left = vec![];
+    for story in [mended, rejected, practised, left_in_pipe, never_begun] {
+        let mut content = story().changed(|repair| repair.contract.reader = AMERICAN).content().unwrap();
+        content.paper = crate::certificate::content::Paper::Letter;
+        let document = lay_out(&content, &fonts).unwrap();
+        let drawn = document.pages.iter().flat_map(|page| &page.items).filter_map(|item| match &item.mark {
+            Mark::Text(text) => Some(text.text.clone()),
+            _ => None,
+        });
+        for text in drawn.chain(document.elements.iter().filter_map(|element| element.alt.clone())) {
+            let text = text.replace('\u{a0}', " ");
+            let own = TYPED.iter().fold(text.clone(), |text, typed| text.replace(typed, ""));
+            let parts: Vec<&str> = own.split([' ', ',', ';', ')', '(', '.']).filter(|part| !part.is_empty()).collect();
+            if parts.windows(2).any(|pair| {
+                ["mm", "m", "bar", "°C", "g", "kg", "l", "N", "kN"].contains(&pair[1])
+                    && pair[0].ends_with(|letter: char| letter.is_ascii_digit())
+            }) {
+                left.push(text);
+            }
+        }
+    }
+    assert_eq!(left, Vec::<String>::new());
+}
+
 #[test]
 fn the_code_on_the_page_is_the_same_for_every_reader() {
     assert_eq!(content().qr, mended().content().unwrap().qr);
