@@ -74,7 +74,7 @@ fn inspection(case: &Case) -> String {
     match &case.repair.defect.origin {
         Origin::ByHand => tell!("cert-identity-none_read_in_the_defect"),
         Origin::Inspection { file, date, .. } => {
-            format!("{}, {file}", words::day(&words::or(date, &tell!("cert-identity-without_a_date"))))
+            format!("{}, {file}", words::day(words::or(date, &tell!("cert-identity-without_a_date"))))
         }
     }
 }
