@@ -30,7 +30,7 @@ function unpicked(controls) {
   return [...new Set(open.map(({ dataset }) => dataset.needed))].map((label) => ({ field: open.find(({ dataset }) => dataset.needed === label).id, text: say("problem.pick", { label }) }));
 }
 
-function read({ value, label, dataset: { as, steps = "1", min, max, spanned, offset = "0", needed, plus = "0", unit, shown, recorded } }) {
+function read({ value, label, dataset: { as, steps = "1", min, max, spanned, offset = "0", needed, plus, unit, shown, recorded } }) {
   const text = value.trim();
   if (text === "") return needed ? { problem: say("problem.missing", { label }) } : {};
   if (as === "yes") return { value: text === "yes" };
@@ -41,13 +41,13 @@ function read({ value, label, dataset: { as, steps = "1", min, max, spanned, off
   if (as === "time") return { value: Date.parse(`${text}Z`) - Number(offset) * 60_000 };
   // What nobody has touched is sent as it was recorded, not as it was rounded to be shown.
   if (recorded !== undefined && text === shown) return { value: Number(recorded) };
-  if (as === "entry") return { value: unit && typed(text) !== null ? `${text} ${unit}` : text };
+  if (as === "entry") return { value: plus !== undefined && typed(text) !== null ? `${text} ${unit}` : text };
   if (as !== "number") return { value: text };
   const number = typed(text, { minSec: spanned === "yes" });
   if (number === null) return { problem: say("problem.number", { label }) };
   if (min !== undefined && number < Number(min)) return { problem: say("problem.below", { label, min }) };
   if (max !== undefined && number > Number(max)) return { problem: say("problem.above", { label, max }) };
-  return { value: Math.round(number * Number(steps) + Number(plus)) };
+  return { value: Math.round(number * Number(steps) + Number(plus ?? 0)) };
 }
 
 // One row a line, its numbers parted by spaces, semicolons or tabs.

@@ -4,6 +4,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { goTo, onCore } from "./served.mjs";
 import { shots } from "./shots.mjs";
+import { Walk } from "./walk.mjs";
 
 const served = onCore();
 
@@ -44,5 +45,18 @@ test("a calculation takes and gives inches, psi and pounds-force for a reader of
   await page.locator("#w-inside_diameter_mm").fill("8");
   // 20 psi on a circle of 8 in: 20 · π/4 · 8² = 1005.3 pounds-force.
   await page.getByText("1005.3\u00a0lbf").waitFor();
+  await close();
+});
+
+test("a slip of the unit in a calculation of a repair is asked about, and nothing is kept before", { timeout: 60_000 }, async () => {
+  const { id } = await new Walk(served.api).open({ number: "R-97" });
+  const { page, close } = await served.open({ width: 1280, height: 800 }, { person: "varga" });
+  await goTo(page, `#/repair/${id}/checks/end-thrust`);
+  await page.locator("#w-gauge_bar").fill("1.2");
+  // The line is DN 200: 8 mm is not likely, 8 in is.
+  await page.locator("#w-inside_diameter_mm").fill("8");
+  await page.locator('[data-means="w-inside_diameter_mm"][data-value="8 in"]').click();
+  // 120 000 Pa on a circle of 0.2032 m: π/4 · 0.2032² · 120 000 = 3891.5 N.
+  await page.getByText("3891.5\u00a0N").waitFor();
   await close();
 });

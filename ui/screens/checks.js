@@ -55,7 +55,7 @@ const label = (field) => (field ? say(`worked.field.${field}`) : "");
 
 function foot(view, one) {
   if (!view.repair) return deck({ act: act({ label: say("worked.all"), href: at() }) });
-  if (!view.tried?.output) return deck({ gate: gate({ reason: say("worked.closed") }), act: act({ label: say("worked.back"), mark: "back", href: `#/repair/${view.repair}` }) });
+  if (!view.tried?.output || view.problems?.length > 0) return deck({ gate: gate({ reason: say("worked.closed") }), act: act({ label: say("worked.back"), mark: "back", href: `#/repair/${view.repair}` }) });
   return deck({ act: act({
     label: say("worked.keep"), note: say("worked.keep_note"), mark: "tick", then: at(view.repair),
     does: { do: "work_out", repair: view.repair, name: one.name, input: view.tried.given },

@@ -85,3 +85,25 @@ test("a field that records kilograms in grams is scaled by its own steps", () =>
 test("a force that is to be kept away from is rounded up", () => {
   assert.deepEqual([up("kN", 4_401), inUs(() => up("kN", 4_401))].map(spaced), ["4.5 kN", "990 lbf"]);
 });
+
+test("a field of a calculation goes as it was typed, in customary units with its unit, and untouched as the repair knows it", () => {
+  const entry = (dataset, value) => control({ as: "entry", ...dataset }, value);
+  const sent = (one) => readForm([one]).fields.gauge_pa;
+  assert.equal(sent(entry({ unit: "bar" }, "1.2")), "1.2");
+  assert.equal(sent(entry({ unit: "bar" }, "17 psi")), "17 psi");
+  assert.equal(sent(entry({ unit: "in", plus: "0" }, "8")), "8 in");
+  assert.equal(sent(entry({ unit: "in", plus: "0", shown: "7.874", recorded: "200" }, "7.874")), 200);
+});
+
+test("a slip of the unit in a calculation is asked about, and what was typed stays as it was", async () => {
+  const asked = [];
+  const core = (meant) => async (request) => { asked.push(request); return { ok: { entries: [{ id: "gauge", value: 16, problem: null, meant }] } }; };
+  const typed = control({ as: "entry", unit: "bar", likely: "33000,280000" }, "16");
+  const slip = await hear([typed], core(["16 psi"]), {});
+  assert.deepEqual(slip.problems.map(({ field, meant }) => [field, meant]), [["gauge", ["16 psi", "16 bar"]]]);
+  assert.deepEqual(asked[0].entries, [{ id: "gauge", typed: "16", beside: "bar", likely: [33_000, 280_000] }]);
+  const sure = await hear([{ ...typed, value: "16 bar" }], core(["16 psi"]), { gauge: "16 bar" });
+  assert.deepEqual([sure.problems, sure.controls[0].value], [[], "16 bar"]);
+  const unlikely = await hear([control({ as: "entry", unit: "bar" }, "16")], core(["16 psi"]), {});
+  assert.deepEqual([unlikely.problems, asked.length], [[], 2]);
+});

@@ -1,7 +1,7 @@
 // The fields of a calculation, drawn by what the core says of each: numbers with their units, words, rows, places.
 
-import { bare } from "../../format.js";
-import { html } from "../../html.js";
+import { LIKELY_CELSIUS, UNITS, bare, likely } from "../../format.js";
+import { attr, html } from "../../html.js";
 import { field, lines, picks } from "../../parts/field.js";
 import { yesNo } from "../../parts/pair.js";
 import { say } from "../../text/say.js";
@@ -35,12 +35,19 @@ const shown = (value) => (value === undefined ? "" : String(Number(value.toPreci
 
 const rows = (all) => (all ?? []).map((row) => row.map((value) => shown(value)).join("  ")).join("\n");
 
+// Between which wire steps a value is likely beside what the repair knows of it: outside, a slip of the unit is asked about.
+function likelyBeside(unit, known) {
+  if (unit === "°C") return LIKELY_CELSIUS;
+  const wire = Object.values(UNITS).find((one) => one.unit === unit);
+  return known > 0 && wire && ["mm", "m", "bar"].includes(unit) ? likely(known * wire.steps) : undefined;
+}
+
 // Typed as text, with or without its unit: the core reads it. What nobody has touched is sent as the repair knows it.
 function number({ id, name, label, unit, beside, typed, known, as = "entry" }) {
   const there = known === undefined ? "" : beside ? String(Number(((known - beside.plus) / beside.per).toPrecision(5))) : shown(known);
   const value = bare(typed ?? there, beside?.unit ?? unit);
   return html`<label class="field measure" for="${id}">${label}
-  <span class="with-unit"><input id="${id}" name="${name}" type="text" inputmode="text" autocomplete="off" value="${value}" data-as="${as}" ${beside && html`data-unit="${beside.unit}" data-plus="${beside.plus}"`} ${known !== undefined && html`data-shown="${there}" data-recorded="${known}"`}>${(beside?.unit ?? unit) && html`<span class="unit">${beside?.unit ?? unit}</span>`}</span></label>`;
+  <span class="with-unit"><input id="${id}" name="${name}" type="text" inputmode="text" autocomplete="off" value="${value}" data-as="${as}" ${attr("data-unit", beside?.unit ?? unit)} ${attr("data-plus", beside?.plus)} ${attr("data-likely", likelyBeside(unit, known)?.join(","))} ${known !== undefined && html`data-shown="${there}" data-recorded="${known}"`}>${(beside?.unit ?? unit) && html`<span class="unit">${beside?.unit ?? unit}</span>`}</span></label>`;
 }
 
 const place = ({ name, id, label, typed, known }) => ["lat", "lon"].map((axis) => number({
