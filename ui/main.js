@@ -233,6 +233,7 @@ async function send(request, { then, form, stay = false, secrets } = {}) {
   if (wantsName(request) && askWho(() => send(request, { then, form, stay, secrets }))) return false;
   store.fault([]);
   const scope = store.scope();
+  const begun = location.hash;
   if (request.command?.command === "second_go") notices.allow();
   const response = await (READS.includes(request.do) ? store.ask(request, secrets) : store.send(request, secrets));
   if (!response?.ok) { cues.play("warn"); return false; }
@@ -250,7 +251,8 @@ async function send(request, { then, form, stay = false, secrets } = {}) {
   if (stay) return true;
   // A repair that was just opened has an id only now.
   const next = then?.replace("{repair}", response.ok.repair?.id);
-  if (next && next !== location.hash) location.hash = next;
+  // Nobody is led away who has gone somewhere meanwhile.
+  if (next && next !== begun && location.hash === begun) location.hash = next;
   else await look();
   return true;
 }

@@ -120,6 +120,26 @@ test("the last question names what is missing, and says nothing of it when all i
   await close();
 });
 
+test("who goes elsewhere before the answer comes is not led back", { timeout: 60_000 }, async () => {
+  const { core, page, close } = await emptyDevice();
+  await goTo(page, "#/setup/crew");
+  await page.locator("#setup-name").fill("Ida Varga");
+  let answered;
+  const held = new Promise((resolve) => { answered = resolve; });
+  await page.route("**/ask", async (route) => {
+    if (/"do":"keep"/.test(route.request().postData())) await held;
+    await route.continue();
+  });
+  await page.locator("button.act").click();
+  await goTo(page, "#/help");
+  answered();
+  await page.waitForFunction(() => localStorage.getItem("mendline.person") !== null);
+  await page.waitForTimeout(300);
+  assert.equal(new URL(page.url()).hash, "#/help");
+  assert.equal((await asker(core.address).ask({ do: "shelf" })).people.length, 1);
+  await close();
+});
+
 for (const size of SIZES) {
   test(`each question reads well on a ${size.name}`, { timeout: 120_000 }, async () => {
     const core = await serveMendline();
