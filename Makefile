@@ -8,6 +8,7 @@
 # make bench-ui how fast the screens feel, printed
 # make pictures the few of them that the README shows, anew in docs/pictures
 # make deb      the Debian package of window and command line; prints its path
+# make deb-test installs that package in a clean Debian, uses it there and removes it (as root)
 # make apk      the Android package, where SDK and NDK are; elsewhere it says what is missing (docs/android.md)
 # make android  type-checks the window for phones (about ten minutes the first time)
 # make deps     what the targets above need, without running them
@@ -19,7 +20,7 @@ SHELL := /bin/bash
 .ONESHELL:
 .SILENT:
 .DEFAULT_GOAL := run
-.PHONY: run window serve test kills fuzz screens pictures android apk deb deps deps-core deps-window deps-test bench-ui
+.PHONY: run window serve test kills fuzz screens pictures android apk deb deb-test deps deps-core deps-window deps-test bench-ui
 
 export PATH := $(HOME)/.cargo/bin:$(PATH)
 BUILT := $(or $(CARGO_TARGET_DIR),target)/debug
@@ -28,6 +29,7 @@ BUILT := $(or $(CARGO_TARGET_DIR),target)/debug
 CORE_PACKAGES := build-essential lld
 WINDOW_PACKAGES := pkg-config libwebkit2gtk-4.1-dev
 TEST_PACKAGES := webkit2gtk-driver xvfb xauth chromium poppler-utils qpdf mupdf-tools openssl python3-venv
+DEB_TEST_PACKAGES := mmdebstrap lintian desktop-file-utils
 
 run: deps-core
 	cargo build --package mendline-core
@@ -106,6 +108,12 @@ pictures: deps-core deps-test
 
 deb: deps-core deps-window
 	src-tauri/deb.sh
+
+deb-test: deps-core deps-window deps-test
+	$(call install,$(DEB_TEST_PACKAGES))
+	package=$$(src-tauri/deb.sh)
+	as_root=; [ "$$(id -u)" = 0 ] || as_root=sudo
+	$$as_root env "PATH=$$PATH" tests/deb.sh "$$package" out/deb-window.png
 
 apk: deps-core
 	src-tauri/build-apk.sh

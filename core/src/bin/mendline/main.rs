@@ -25,7 +25,7 @@ use mendline_core::door::App;
 
 /// Mends one defect in a buried pipe, from the inspection to the signed certificate.
 #[derive(Parser)]
-#[command(version)]
+#[command(name = "mendline", version)]
 struct Line {
     #[command(subcommand)]
     verb: Verb,
