@@ -132,5 +132,5 @@ fn happened(happening: &Happening) -> String {
         _ => None,
     };
     let value = pressure.map(|pa| words::show("gauge_pa", pa)).into_iter();
-    std::iter::once(word_of(happening).to_owned()).chain(value).collect::<Vec<_>>().join(", ")
+    std::iter::once(crate::words::retold(word_of(happening))).chain(value).collect::<Vec<_>>().join(", ")
 }

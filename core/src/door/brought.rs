@@ -45,6 +45,6 @@ impl Visit<'_> {
             begun.search.file(name, &bytes);
         }
         arrived.drop();
-        Ok(Answer::Checked(Box::new(begun.search.beside(begun.verdict.clone()))))
+        Ok(Answer::Checked(Box::new(begun.search.beside(begun.verdict.clone()).told())))
     }
 }

@@ -12,6 +12,7 @@ use crate::procedure::plan::FromNode;
 use crate::shelf::ShelfEvent;
 use crate::shelf::state::Imported;
 use crate::units::Length;
+use crate::words;
 
 /// An inspection file in the list.
 #[derive(Debug, Serialize)]
@@ -82,7 +83,7 @@ pub struct ObservationView {
     pub video: String,
     pub advice: inspection::Patchable,
     /// Why it needs care or does not suit, in words; empty if a patch is the usual repair.
-    pub advice_words: &'static str,
+    pub advice_words: String,
     pub lateral: bool,
 }
 
@@ -257,7 +258,7 @@ fn seen(
     let extent = extent(inspection, &rows, same_hour)?;
     Ok(Some(Seen {
         code: full_code(observation),
-        words: inspection::words::plain(observation),
+        words: words::plainly(|| inspection::words::plain(observation)),
         from_um: extent.from_um,
         to_um: extent.to_um,
         around: match extent.clock {
@@ -274,16 +275,18 @@ fn line(inspection: &Inspection) -> Result<Line, Problem> {
         Problem::error("inspection_lacks", format!("The inspection does not say {what}; enter the defect by hand."))
     };
     let node = |name: Option<&str>| Node { name: name.unwrap_or_default().to_owned(), place: None };
-    Ok(Line {
-        asset: inspection.line.clone().unwrap_or_default(),
-        upstream: node(inspection.upstream_node()),
-        downstream: node(inspection.downstream_node()),
-        length_um: inspection.run_length().ok_or_else(|| missing("how long the line is"))?,
-        height_um: inspection.height_um.ok_or_else(|| missing("the nominal size"))?,
-        material: material(inspection),
-        carries: inspection.other.get("ACK").map(|code| inspection::words::used_for(code)).unwrap_or_default(),
-        street: inspection.street.clone().unwrap_or_default(),
-        laterals: laterals(inspection),
+    words::plainly(|| {
+        Ok(Line {
+            asset: inspection.line.clone().unwrap_or_default(),
+            upstream: node(inspection.upstream_node()),
+            downstream: node(inspection.downstream_node()),
+            length_um: inspection.run_length().ok_or_else(|| missing("how long the line is"))?,
+            height_um: inspection.height_um.ok_or_else(|| missing("the nominal size"))?,
+            material: material(inspection),
+            carries: inspection.other.get("ACK").map(|code| inspection::words::used_for(code)).unwrap_or_default(),
+            street: inspection.street.clone().unwrap_or_default(),
+            laterals: laterals(inspection),
+        })
     })
 }
 
@@ -364,7 +367,7 @@ fn observation(inspection: &Inspection, index: usize, one: &Observation) -> Obse
         video: one.video.clone().unwrap_or_default(),
         advice: inspection::patchable(one),
         advice_words: match inspection::patchable(one) {
-            inspection::Patchable::Yes => "",
+            inspection::Patchable::Yes => String::new(),
             inspection::Patchable::WithCare { why } | inspection::Patchable::No { why } => why.words(),
         },
         lateral: one.code == "BCA",

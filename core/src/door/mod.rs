@@ -152,6 +152,7 @@ impl App {
                 json!({ "id": id, "now": now, "refusal": { "broken": broken } }).to_string()
             }
             Err(Problem::Error { code, says }) => {
+                let says = words::for_reader(reader, || words::retold_sentences(&says));
                 json!({ "id": id, "now": now, "error": { "code": code, "says": says } }).to_string()
             }
         }
@@ -281,7 +282,7 @@ impl Visit<'_> {
             Request::TakeIn { name, of, key } => self.take_in(&name, of, &key),
             Request::Plan { repair, choice } => self.plan(&repair, choice.map(|choice| *choice)),
             Request::AcceptPlan { repair, choice } => self.accept_plan(&repair, &choice),
-            Request::Tell { repair, command } => self.tell(&repair, &command),
+            Request::Tell { repair, command } => self.tell(&repair, &command.as_recorded()),
             Request::KeepPhoto { repair, key, label, bytes, copy_of } => {
                 self.keep_photo(&repair, repairs::Taken { key, label, copy_of }, &unpacked(&bytes)?)
             }

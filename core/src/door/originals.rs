@@ -13,6 +13,7 @@ use crate::facts::Position;
 use crate::geodesy::{self, Place};
 use crate::procedure::Repair;
 use crate::procedure::repair::Stamp;
+use crate::words;
 
 /// A photo is taken, then handed over: by no more than this. No source; a photo found later in the gallery is asked about.
 const HANDED_OVER_MS: i64 = 60 * 60_000;
@@ -54,6 +55,23 @@ pub struct Originals {
     pub others: Vec<String>,
     /// Files that could not be read, each with why.
     pub unreadable: Vec<String>,
+}
+
+impl Originals {
+    /// Says everything in the language of who reads.
+    pub fn told(&mut self) {
+        for photo in &mut self.photos {
+            if let Some((title, stage)) = photo.title.strip_suffix(')').and_then(|title| title.rsplit_once(" (")) {
+                photo.title = format!("{} ({})", words::retold(title), words::retold(stage));
+            }
+            photo.taken.iter_mut().chain(&mut photo.place).for_each(|one| one.says = words::retold(&one.says));
+        }
+        for one in &mut self.unreadable {
+            if let Some((name, why)) = one.rsplit_once(": ") {
+                *one = format!("{name}: {}", words::retold(why));
+            }
+        }
+    }
 }
 
 /// One photo of the record.

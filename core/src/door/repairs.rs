@@ -141,7 +141,8 @@ impl Visit<'_> {
         let documents = shelf.view();
         let chosen = choice.or_else(|| repair.plan.as_ref().map(|plan| plan.choice.clone()));
         let chosen = chosen.unwrap_or_else(|| planning::suggest(&repair.line, &repair.defect, &documents));
-        let proposal = planning::propose(&repair.line, &repair.defect, &chosen, &documents, self.facts.moment.at_ms);
+        let proposal =
+            planning::propose(&repair.line, &repair.defect, &chosen, &documents, self.facts.moment.at_ms).told();
         let around = Around { facts: &self.facts, people: &self.people };
         let mut shown = Box::new(view::repair_view(&repair, &around));
         let budget = proposal.parts.timed.as_ref().map(|timed| &timed.budget);
@@ -304,7 +305,7 @@ impl Visit<'_> {
 }
 
 fn summary_of(bytes: &[u8]) -> Option<Summary> {
-    serde_json::from_slice(bytes).ok()
+    serde_json::from_slice(bytes).ok().map(Summary::told)
 }
 
 /// Returns three characters that name a device on certificates.

@@ -77,7 +77,7 @@ impl Visit<'_> {
         }
         verdict.superseded_by = later;
         self.store.begun = Some(Box::new(Begun::with(&verdict)));
-        Ok(Answer::Checked(Box::new(verdict)))
+        Ok(Answer::Checked(Box::new(verdict.told())))
     }
 
     /// Returns the paper with what it says: to be signed by `first`, or as a draft without a key.

@@ -12,6 +12,7 @@ use super::told::{Flag, Told, flags, told};
 use crate::journal::{self, Damage, Entry, Fault, heads_of};
 use crate::procedure::{Ending, Repair};
 use crate::shelf::Role;
+use crate::words;
 
 /// What came of checking a record.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
@@ -112,6 +113,15 @@ impl Verdict {
             compared: None,
             repair: None,
         }
+    }
+
+    /// Returns the verdict in the language of who reads. Findings are made in English, as the command line prints them.
+    pub fn told(mut self) -> Self {
+        self.says = words::retold_sentences(&self.says);
+        if let Some(found) = &mut self.originals {
+            found.told();
+        }
+        self
     }
 
     fn look(&mut self, at: Look, right: bool) {

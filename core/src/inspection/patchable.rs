@@ -4,6 +4,7 @@
 //! the patch and the contract; no limit in millimetres or per cent stands here, because none has a source.
 
 use super::Observation;
+use crate::words::retold;
 use serde::{Deserialize, Serialize};
 
 /// The advice.
@@ -77,9 +78,9 @@ pub enum Why {
 }
 
 impl Why {
-    /// Returns the reason with what to do, in plain words.
-    pub const fn words(self) -> &'static str {
-        match self {
+    /// Returns the reason with what to do, in plain words, in the language of who reads.
+    pub fn words(self) -> String {
+        retold(match self {
             Self::Deformed => {
                 "A patch does not make the pipe round again. Measure the inside diameter both ways first."
             }
@@ -107,7 +108,7 @@ impl Why {
             Self::LookForTheOpening => "Find the opening the water goes out through and pick that.",
             Self::NoDamage => "This is not damage to the wall.",
             Self::UnknownCode => "The code is not known: find out what it stands for.",
-        }
+        })
     }
 }
 

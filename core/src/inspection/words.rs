@@ -1,4 +1,4 @@
-//! The plain words of a code, in English. The words are ours; the codes and their meaning are those of EN 13508-2.
+//! The plain words of a code, in the language of who reads. The words are ours; the codes and their meaning are those of EN 13508-2.
 //!
 //! Source: code tables `eucodes.csv` and `eucodes_full_de.csv` of the R package kwb.en13508.2 (MIT), which hold EN
 //! 13508-2:2003+A1:2011. All words stand in `words/table.rs`.
@@ -6,6 +6,7 @@
 mod table;
 
 use super::{Clock, Observation};
+use crate::words::retold;
 use table::{CODES, Code, MATERIALS, QUANTITIES, SHAPES, USES};
 
 /// Returns the plain words of a code with its characterisations, such as `Crack, lengthwise`.
@@ -14,10 +15,10 @@ use table::{CODES, Code, MATERIALS, QUANTITIES, SHAPES, USES};
 /// is with `unknown code` behind it.
 pub fn words(code: &str, char1: Option<&str>, char2: Option<&str>) -> String {
     let Some(entry) = CODES.iter().find(|entry| entry.code == code) else {
-        return format!("{code}, unknown code");
+        return unknown(code);
     };
     let instead = char1.and_then(|char1| find(entry.instead, char1));
-    let mut parts = vec![instead.unwrap_or(entry.name).to_owned()];
+    let mut parts = vec![retold(instead.unwrap_or(entry.name))];
     if instead.is_none() {
         parts.extend(char1.and_then(|char1| characterisation(entry.first, char1)));
     }
@@ -53,26 +54,32 @@ pub fn plain(observation: &Observation) -> String {
 /// From an hour to the same hour stays a question: it may mean all round or one spot.
 pub fn clock_phrase(from: Option<Clock>, to: Option<Clock>) -> Option<String> {
     match (from, to) {
-        (Some(from), Some(to)) if from == to => Some(format!("from {from} to {to} o'clock (all round, or one spot?)")),
-        (Some(from), Some(to)) => Some(format!("from {from} to {to} o'clock")),
-        (Some(at), None) | (None, Some(at)) => Some(format!("at {at} o'clock")),
+        (Some(from), Some(to)) if from == to => {
+            Some(retold(&format!("from {from} to {to} o'clock (all round, or one spot?)")))
+        }
+        (Some(from), Some(to)) => Some(retold(&format!("from {from} to {to} o'clock"))),
+        (Some(at), None) | (None, Some(at)) => Some(retold(&format!("at {at} o'clock"))),
         (None, None) => None,
     }
 }
 
 /// Returns the plain words of a material code (ACD), such as `vitrified clay`; a code without words stands as it is.
 pub fn material(code: &str) -> String {
-    find(MATERIALS, code).map_or_else(|| format!("{code}, unknown code"), str::to_owned)
+    find(MATERIALS, code).map_or_else(|| unknown(code), retold)
 }
 
 /// Returns what a line is used for (ACK), such as `foul sewer`; a code without words stands as it is.
 pub fn used_for(code: &str) -> String {
-    find(USES, code).map_or_else(|| format!("{code}, unknown code"), str::to_owned)
+    find(USES, code).map_or_else(|| unknown(code), retold)
 }
 
 /// Returns the plain words of a shape code (ACA, AEC), such as `round`; a code without words stands as it is.
 pub fn shape(code: &str) -> String {
-    find(SHAPES, code).map_or_else(|| format!("{code}, unknown code"), str::to_owned)
+    find(SHAPES, code).map_or_else(|| unknown(code), retold)
+}
+
+fn unknown(code: &str) -> String {
+    format!("{code}, {}", retold("unknown code"))
 }
 
 /// Returns all main codes that have words, in the order of the table.
@@ -90,7 +97,7 @@ fn size(observation: &Observation) -> Option<String> {
         quantity.code == observation.code && (quantity.first.is_empty() || quantity.first.contains(&char1))
     })?;
     let number = observation.quant1.as_ref()?.number()?;
-    Some(format!("{}{number}{}", quantity.before, quantity.behind))
+    Some(retold(&format!("{}{number}{}", quantity.before, quantity.behind)))
 }
 
 fn characterisation(list: &[(&'static str, &'static str)], code: &str) -> Option<String> {
@@ -102,7 +109,7 @@ fn characterisation(list: &[(&'static str, &'static str)], code: &str) -> Option
     });
     match said {
         Some("") => None,
-        Some(words) => Some(words.to_owned()),
+        Some(words) => Some(retold(words)),
         None => Some(code.to_owned()),
     }
 }

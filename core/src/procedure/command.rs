@@ -13,6 +13,7 @@ use super::stage::Outcome;
 use crate::checks::named::Worked;
 use crate::facts::Moment;
 use crate::shelf::Contract;
+use crate::words;
 
 /// A command to a repair. Asks are gated and may be refused; reports are always recorded.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -158,4 +159,18 @@ pub enum Command {
         #[serde(default, skip_serializing_if = "Option::is_none")]
         copy_of: Option<String>,
     },
+}
+
+impl Command {
+    /// Returns the command as it is recorded: sentences that a screen offered are in English, whoever picked them.
+    pub fn as_recorded(self) -> Self {
+        match self {
+            Self::EndAttempt { outcome, reasons, in_pipe } => Self::EndAttempt {
+                outcome,
+                reasons: reasons.iter().map(|reason| words::as_recorded(reason)).collect(),
+                in_pipe: words::as_recorded(&in_pipe),
+            },
+            other => other,
+        }
+    }
 }

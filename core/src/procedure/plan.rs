@@ -6,6 +6,7 @@ use serde::{Deserialize, Serialize};
 
 use crate::shelf::{Contract, Instrument, Method, PackerSheet, PatchSheet, ResinSheet};
 use crate::units::{Length, Mass, Pressure, Span, Temperature};
+use crate::words::retold;
 
 /// An accepted plan.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -186,6 +187,15 @@ pub struct Cover {
 }
 
 impl Cover {
+    /// Returns the cover with the names of its errors in the language of who reads.
+    pub fn told(mut self) -> Self {
+        for error in &mut self.errors {
+            error.what = retold(&error.what);
+            error.source = retold(&error.source);
+        }
+        self
+    }
+
     /// Returns the lesser of both sides.
     pub fn least(&self) -> Length {
         self.upstream_um.min(self.downstream_um)
@@ -239,6 +249,13 @@ pub enum Warmest {
     Resin,
     Air,
     Pipe,
+}
+
+impl Window {
+    /// Returns the window with what governs it in the language of who reads.
+    pub fn told(self) -> Self {
+        Self { lower_governs: retold(&self.lower_governs), upper_governs: retold(&self.upper_governs), ..self }
+    }
 }
 
 /// The gauge pressures between which the hold counts.

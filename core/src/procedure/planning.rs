@@ -63,6 +63,15 @@ pub struct Proposal {
     pub notes: Vec<Note>,
 }
 
+impl Proposal {
+    /// Returns the proposal with the names in it in the language of who reads.
+    pub fn told(mut self) -> Self {
+        self.parts.place = self.parts.place.map(|place| Place { cover: place.cover.told(), ..place });
+        self.parts.pressed = self.parts.pressed.map(|one| Pressed { window: one.window.told(), ..one });
+        self
+    }
+}
+
 /// A rule in the way of a plan, with its sentence.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Said {

@@ -196,7 +196,7 @@ impl Rule {
         let shown = values.iter().map(|(key, value)| match value {
             Value::Number(number) if words::unitless(key) => (key, Err(*number)),
             Value::Number(number) => (key, Ok(words::show(key, *number))),
-            Value::Text(text) => (key, Ok(text.clone())),
+            Value::Text(text) => (key, Ok(words::retold(text))),
         });
         let shown: Vec<_> = shown.collect();
         let fillings: Vec<(&str, Filling)> = shown

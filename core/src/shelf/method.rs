@@ -7,6 +7,7 @@ use serde::{Deserialize, Serialize};
 
 use super::sheets::InstrumentKind;
 use crate::procedure::stage::Stage;
+use crate::words::retold;
 
 /// One contractor's way of working.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -80,9 +81,24 @@ pub enum TaskKind {
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Field {
     pub key: &'static str,
-    pub label: &'static str,
+    /// In English; [`Field::told`] for a reader.
+    pub label: String,
     pub optional: bool,
     pub shape: Shape,
+}
+
+impl Field {
+    /// Returns the field with label and choices in the language of who reads.
+    pub fn told(mut self) -> Self {
+        self.label = retold(&self.label);
+        if let Shape::Choice { options } = &mut self.shape {
+            options.iter_mut().for_each(|(_, words)| *words = retold(words));
+        }
+        if let Shape::Number { unit, .. } = &mut self.shape {
+            *unit = retold(unit);
+        }
+        self
+    }
 }
 
 /// What goes into a field.
@@ -91,7 +107,7 @@ pub struct Field {
 pub enum Shape {
     /// A whole number of smallest steps; `per` of them make one `unit` on the screen, shown with `decimals`.
     Number {
-        unit: &'static str,
+        unit: String,
         per: i64,
         decimals: u8,
         least: i64,
@@ -100,7 +116,7 @@ pub enum Shape {
     },
     Text,
     Choice {
-        options: Vec<(&'static str, &'static str)>,
+        options: Vec<(&'static str, String)>,
     },
     /// An ISO 8601 date.
     Date,
@@ -131,6 +147,11 @@ impl TaskKind {
     /// Whether an answer stays valid for the next attempt, because it is about the site and not about the patch.
     pub fn stays_valid(self) -> bool {
         matches!(self, Self::Suitability | Self::Permit | Self::Flow | Self::MeasuredDiameter | Self::Instruments)
+    }
+
+    /// Returns the fields as a reader sees them, in the order to show them.
+    pub fn told_fields(self) -> Vec<Field> {
+        self.fields().into_iter().map(Field::told).collect()
     }
 
     /// Returns the fields to fill in, in the order to show them. `Confirm` has none: doing it is the answer.
@@ -308,27 +329,33 @@ fn number(
     most: i64,
     step: i64,
 ) -> Field {
-    Field { key, label, optional: false, shape: Shape::Number { unit, per, decimals, least, most, step } }
+    Field {
+        key,
+        label: label.into(),
+        optional: false,
+        shape: Shape::Number { unit: unit.into(), per, decimals, least, most, step },
+    }
 }
 
 fn text(key: &'static str, label: &'static str) -> Field {
-    Field { key, label, optional: false, shape: Shape::Text }
+    Field { key, label: label.into(), optional: false, shape: Shape::Text }
 }
 
 fn date(key: &'static str, label: &'static str) -> Field {
-    Field { key, label, optional: false, shape: Shape::Date }
+    Field { key, label: label.into(), optional: false, shape: Shape::Date }
 }
 
 fn time(key: &'static str, label: &'static str) -> Field {
-    Field { key, label, optional: false, shape: Shape::Time }
+    Field { key, label: label.into(), optional: false, shape: Shape::Time }
 }
 
 fn choice(key: &'static str, label: &'static str, options: &[(&'static str, &'static str)]) -> Field {
-    Field { key, label, optional: false, shape: Shape::Choice { options: options.to_vec() } }
+    let named = options.iter().map(|(key, words)| (*key, (*words).to_owned())).collect();
+    Field { key, label: label.into(), optional: false, shape: Shape::Choice { options: named } }
 }
 
 fn instrument(key: &'static str, label: &'static str, of: InstrumentKind) -> Field {
-    Field { key, label, optional: false, shape: Shape::Instrument { of } }
+    Field { key, label: label.into(), optional: false, shape: Shape::Instrument { of } }
 }
 
 fn optional(field: Field) -> Field {

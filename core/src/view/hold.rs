@@ -89,7 +89,7 @@ pub fn hold(plan: &Plan, attempt: &Attempt, now: &Moment) -> Option<HoldView> {
         reading_due_ms: outlook.and_then(|outlook| outlook.reading_due_ms).map(wall),
         gap_from_ms: outlook.and_then(|outlook| outlook.gap_from_ms).map(wall),
         coldest_mc: state.coldest.as_millicelsius(),
-        window: plan.computed.window.clone(),
+        window: plan.computed.window.clone().told(),
         target_ms: wall(times::between(&joined.moment, &target.at.moment)),
         readings: readings(&state, attempt, origin),
         stretches: state

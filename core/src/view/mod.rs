@@ -10,6 +10,7 @@ mod leak;
 mod next;
 mod pace;
 mod paper;
+mod retold;
 mod review;
 mod spot;
 mod summary;
@@ -28,6 +29,7 @@ pub use leak::{LeakVerdict, LeakView};
 pub use next::{GateView, Next};
 pub use pace::{PaceView, pace};
 pub use paper::{Paper, PaperTask, paper};
+pub use retold::label;
 pub use review::{Off, Review, What};
 pub use spot::SpotView;
 pub use summary::{Status, Summary, damaged_row, row, summary};
@@ -181,7 +183,7 @@ pub fn repair_view(repair: &Repair, around: &Around) -> RepairView {
         spot: spot::spot(repair, &around.facts.position),
         pace: None,
         others: vec![],
-        repair: repair.clone(),
+        repair: retold::repair(repair),
     }
 }
 

@@ -6,6 +6,7 @@ use crate::procedure::plan::Plan;
 use crate::procedure::stage::Stage;
 use crate::shelf::contract::PhotoRule;
 use crate::shelf::method::Field;
+use crate::words::retold;
 
 /// A task as it is printed, to be filled in by hand.
 #[derive(Clone, Debug, Serialize)]
@@ -30,12 +31,13 @@ pub struct Paper {
 pub fn paper(plan: &Plan) -> Paper {
     let tasks = plan.method.tasks.iter().map(|task| PaperTask {
         stage: task.stage,
-        label: task.label.clone(),
-        detail: task.detail.clone(),
-        caution: task.caution.clone(),
+        label: retold(&task.label),
+        detail: retold(&task.detail),
+        caution: retold(&task.caution),
         mandatory: task.mandatory,
         may_not_apply: task.may_not_apply,
-        fields: task.kind.fields(),
+        fields: task.kind.told_fields(),
     });
-    Paper { tasks: tasks.collect(), photos: plan.contract.photos.clone() }
+    let photos = plan.contract.photos.iter().map(|one| PhotoRule { label: retold(&one.label), ..one.clone() });
+    Paper { tasks: tasks.collect(), photos: photos.collect() }
 }

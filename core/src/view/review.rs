@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use super::broken::{self, BrokenView};
+use super::retold::label;
 use crate::checks::hold::StretchKind;
 use crate::procedure::gate;
 use crate::procedure::paper::keyed;
@@ -13,7 +14,7 @@ use crate::procedure::stage::Outcome;
 use crate::procedure::{hold, times};
 use crate::shelf::Role;
 use crate::shelf::method::TaskKind;
-use crate::words;
+use crate::words::{self, retold};
 
 /// What the foreman reviews: everything off the plan, waived or not.
 #[derive(Clone, Debug, Serialize)]
@@ -137,7 +138,7 @@ fn off(repair: &Repair, views: &[BrokenView]) -> Vec<Off> {
     all.extend(repair.attempts.iter().filter_map(ended));
     all.extend(repair.corrections.iter().map(|one| {
         let what = What::Correction {
-            label: one.label.clone(),
+            label: label(&one.label),
             old: words::recorded(&one.old),
             new: words::recorded(&one.new),
             reason: one.reason.clone(),
@@ -219,7 +220,11 @@ fn happened<'a>(repair: &'a Repair, attempt: &'a Attempt, view: &'a BrokenView) 
 
 fn ended(attempt: &Attempt) -> Option<Off> {
     let ended = attempt.ended.as_ref().filter(|ended| ended.outcome != Outcome::Accepted)?;
-    let what = What::Attempt { outcome: ended.outcome, reasons: ended.reasons.clone(), in_pipe: ended.in_pipe.clone() };
+    let what = What::Attempt {
+        outcome: ended.outcome,
+        reasons: ended.reasons.iter().map(|reason| retold(reason)).collect(),
+        in_pipe: retold(&ended.in_pipe),
+    };
     Some(plain(Some(&ended.at), attempt.n, what))
 }
 
@@ -242,7 +247,7 @@ fn stretches(plan: &Plan, attempt: &Attempt) -> Vec<Off> {
 fn late(attempt: &Attempt) -> Option<Off> {
     let answers: Vec<_> = attempt.answers.values().filter(|answered| answered.late).collect();
     let last = answers.iter().max_by_key(|answered| answered.at.moment.at_ms)?;
-    let labels = answers.iter().map(|answered| answered.label.clone()).collect();
+    let labels = answers.iter().map(|answered| retold(&answered.label)).collect();
     Some(plain(Some(&last.at), attempt.n, What::Late { labels }))
 }
 
@@ -250,7 +255,7 @@ fn from_paper(attempt: &Attempt) -> Option<Off> {
     let keyed = keyed(attempt);
     let (_, last) = keyed.iter().max_by_key(|(_, at)| at.tapped_ms())?;
     let entry = |(what, at): &(String, &Stamp)| Keyed {
-        what: what.clone(),
+        what: retold(what),
         at_ms: at.moment.at_ms,
         keyed_ms: at.tapped_ms(),
         person: at.person.clone(),

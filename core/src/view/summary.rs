@@ -10,6 +10,7 @@ use crate::procedure::times::{self, Pace};
 use crate::register::Row;
 use crate::shelf::method::TaskKind;
 use crate::units::Length;
+use crate::words;
 
 /// In which list a repair stands.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -81,6 +82,13 @@ pub struct Summary {
     pub paces: Vec<Pace>,
 }
 
+impl Summary {
+    /// Returns the line as it stands in the register, for who reads.
+    pub fn told(self) -> Self {
+        Self { defect: words::retold_parts(&self.defect), ..self }
+    }
+}
+
 /// Returns the line that lists show of a repair.
 pub fn summary(repair: &Repair) -> Summary {
     let reviewed = (repair.stage() == Stage::Verification).then(|| review(repair));
@@ -97,7 +105,7 @@ pub fn summary(repair: &Repair) -> Summary {
         node: work_node(repair).to_owned(),
         street: repair.line.street.clone(),
         dn_um: repair.line.height_um,
-        defect: repair.defect.observations.first().map_or_else(String::new, |seen| seen.words.clone()),
+        defect: repair.defect.observations.first().map_or_else(String::new, |seen| words::retold_parts(&seen.words)),
         station_um: repair.defect.centre(),
         open_departures: reviewed.as_ref().map_or(0, |review| review.open),
         off_plan: reviewed.as_ref().map_or(0, |review| review.off.len()),
@@ -134,8 +142,10 @@ fn work_node(repair: &Repair) -> &str {
 }
 
 /// Returns the row of a repair in the register.
+///
+/// The register is the same for every reader.
 pub fn row(repair: &Repair) -> Row {
-    let shown = summary(repair);
+    let shown = words::plainly(|| summary(repair));
     let lots = repair.attempts.iter().filter_map(|attempt| attempt.answer(TaskKind::Lots)).flat_map(|answered| {
         ["lot_a", "lot_b", "lot_patch", "lot_sleeve"].into_iter().filter_map(|field| answered.answer.text(field))
     });

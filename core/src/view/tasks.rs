@@ -8,6 +8,7 @@ use crate::procedure::plan::Plan;
 use crate::procedure::repair::{Attempt, Repair};
 use crate::procedure::stage::Stage;
 use crate::shelf::method::{Field, TaskKind};
+use crate::words::retold;
 
 /// A task as a screen shows it.
 #[derive(Clone, Debug, Serialize)]
@@ -45,12 +46,12 @@ pub fn tasks(plan: &Plan, attempt: &Attempt) -> Vec<TaskView> {
                 key: task.key.clone(),
                 stage: task.stage,
                 kind: task.kind,
-                label: task.label.clone(),
-                detail: task.detail.clone(),
-                caution: task.caution.clone(),
+                label: retold(&task.label),
+                detail: retold(&task.detail),
+                caution: retold(&task.caution),
                 mandatory: task.mandatory,
                 may_not_apply: task.may_not_apply,
-                fields: task.kind.fields(),
+                fields: task.kind.told_fields(),
                 answer: answered.map(|answered| answered.answer.clone()),
                 answered_ms: answered.map(|answered| answered.at.moment.at_ms),
                 late: answered.is_some_and(|answered| answered.late),
@@ -79,7 +80,7 @@ pub fn photos(repair: &Repair) -> Vec<PhotoTask> {
         .map(|rule| PhotoTask {
             key: rule.key.clone(),
             stage: rule.stage,
-            label: rule.label.clone(),
+            label: retold(&rule.label),
             taken: !missing_photos(repair, plan, attempt, rule.stage).iter().any(|missing| missing.key == rule.key),
         })
         .collect()

@@ -77,7 +77,8 @@ numbers!(u8, u32, i64, usize);
 
 macro_rules! files {
     ($name:ident, $tag:literal) => {
-        const $name: &[(&str, &str)] = files!(@all $tag; "rules", "planning", "quantities", "computed", "screens/base",
+        const $name: &[(&str, &str)] = files!(@all $tag; "rules", "planning", "quantities", "computed", "recorded/fields",
+            "recorded/codes", "recorded/crew", "recorded/refusals", "recorded/checking", "screens/base",
             "screens/checks", "screens/office", "screens/paper", "screens/pictures", "screens/plan", "screens/record",
             "screens/repair", "screens/rules", "screens/shelf", "screens/stages", "screens/travel", "screens/roads",
             "screens/practice", "screens/proof", "screens/looks", "screens/keyed", "screens/backup", "screens/setup", "certificate/first",
@@ -148,6 +149,11 @@ pub fn say_of(id: &str, attribute: &str, values: &[(&str, Filling)]) -> String {
 /// Says whether the catalogue has a message of this id.
 pub(super) fn known(id: &str) -> bool {
     spoken(Language::En).get_message(id).is_some()
+}
+
+/// Returns the message of `id` in a language, without values.
+pub(super) fn say_in(language: Language, id: &str) -> Option<String> {
+    said(language, id, "", &[])
 }
 
 fn said(language: Language, id: &str, attribute: &str, values: &[(&str, Filling)]) -> Option<String> {

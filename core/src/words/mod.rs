@@ -8,6 +8,7 @@
 //! - `computed`: what went into a calculation and came out of it.
 //! - `patterns`: the messages of the screens, taken apart for them.
 //! - `quantity`: figures with their units.
+//! - `retold`: what a record says in English, in the language of who reads.
 
 /// Says a message with its values, each by its name: `tell!("cert-photos-no_picture", why, at = clock.minute(at_ms))`.
 macro_rules! tell {
@@ -24,6 +25,7 @@ mod catalogue;
 mod computed;
 mod patterns;
 mod quantity;
+mod retold;
 #[cfg(test)]
 mod tests;
 
@@ -33,10 +35,14 @@ use serde::{Deserialize, Serialize};
 
 #[cfg(test)]
 pub use catalogue::certificate;
+use catalogue::say_in;
 pub use catalogue::{Fill, Filling, raw, say, say_of};
 pub use computed::{Named, came_out, given, recorded, that_counts, unit_beside};
 pub use patterns::{Pattern, screens};
 pub use quantity::*;
+#[cfg(test)]
+use retold::known_text;
+pub use retold::{as_recorded, retold, retold_parts, retold_sentences};
 
 /// A language of the catalogue (ISO 639-1).
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]

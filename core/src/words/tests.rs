@@ -212,3 +212,90 @@ fn a_day_stands_as_the_reader_writes_it_and_what_is_no_day_as_it_was() {
     assert_eq!(german, ["14.10.2026", "29.02.2024", "none stated", "2026-02-30"]);
     assert_eq!(for_reader(local(Language::En, Units::Us), || day("2026-10-14")), "Oct 14, 2026");
 }
+
+const FRENCH: Reader = Reader { language: Language::Fr, units: Units::Si, dates: Dates::Iso };
+
+#[test]
+fn a_recorded_text_is_said_again_and_what_somebody_typed_stays() {
+    for_reader(GERMAN, || {
+        assert_eq!(retold("Rope made fast to the packer"), "Seil am Packer befestigt");
+        assert_eq!(retold("oxygen too low, flammable gas"), "zu wenig Sauerstoff, brennbares Gas");
+        assert_eq!(retold("Lot of part A is missing."), "Charge Komponente A fehlt.");
+        assert_eq!(retold("The dog of Kettle Row"), "The dog of Kettle Row");
+        assert_eq!(retold_parts("Broken pipe, pieces missing, 40 mm long"), "Rohrbruch, Scherben fehlen, 40 mm lang");
+        assert_eq!(retold_parts("Crack, Q, 4 mm wide"), "Riss, Q, 4 mm breit");
+        assert_eq!(
+            retold_sentences("This is not a PDF. Who knows. This is not a PDF."),
+            "Das ist kein PDF. Who knows. Das ist kein PDF."
+        );
+    });
+    assert_eq!(retold("Rope made fast to the packer"), "Rope made fast to the packer");
+}
+
+#[test]
+fn what_a_screen_offered_is_recorded_in_english() {
+    let nothing = |reader| for_reader(reader, || say("ended-says_nothing", &[]));
+    for reader in [GERMAN, FRENCH] {
+        assert_eq!(for_reader(reader, || as_recorded(&nothing(reader))), "Nothing of it is in the pipe.");
+        assert_eq!(for_reader(reader, || as_recorded("Nobody was there.")), "Nobody was there.");
+    }
+}
+
+/// Every text of the invented method statement and of the photos that the contract asks for, and every word of a field.
+#[test]
+fn the_words_of_the_crew_are_known_in_every_language() {
+    let examples = crate::shelf::examples::shelf().unwrap();
+    let tasks = examples.methods.iter().flat_map(|method| &method.tasks);
+    let mut texts: Vec<String> =
+        tasks.clone().flat_map(|task| [&task.label, &task.detail, &task.caution]).cloned().collect();
+    texts.extend(examples.contracts.iter().flat_map(|contract| &contract.photos).map(|photo| photo.label.clone()));
+    for field in tasks.flat_map(|task| task.kind.fields()) {
+        texts.push(field.label);
+        if let crate::shelf::method::Shape::Choice { options } = field.shape {
+            texts.extend(options.into_iter().map(|(_, words)| words));
+        }
+    }
+    let unknown: Vec<&String> = texts.iter().filter(|text| !text.is_empty() && !known_text(text)).collect();
+    assert!(unknown.is_empty(), "{unknown:?}");
+}
+
+/// What is said again must be said somewhere: a message whose English stands in no source would never be looked up.
+#[test]
+fn no_text_is_said_again_that_nothing_says() {
+    let sources = sources_without_words();
+    let sources = sources
+        .split("\\\n")
+        .enumerate()
+        .map(|(n, part)| if n == 0 { part } else { part.trim_start() })
+        .collect::<String>();
+    let written = |text: &str| sources.contains(text) || sources.contains(&text.replace('’', "'"));
+    let english = super::catalogue::sources(Language::En);
+    let files = english.iter().filter(|(name, _)| name.starts_with("recorded/"));
+    let mut never = vec![];
+    for (id, text) in files.flat_map(|(_, text)| text.lines()).filter_map(|line| line.split_once(" = ")) {
+        let mut pieces = text.split(['{', '}']).step_by(2).map(str::trim).filter(|piece| piece.len() > 3);
+        if !pieces.all(written) {
+            never.push(id);
+        }
+    }
+    assert!(never.is_empty(), "{never:?}");
+}
+
+fn sources_without_words() -> String {
+    let mut all = String::new();
+    let mut folders = vec![std::path::PathBuf::from(concat!(env!("CARGO_MANIFEST_DIR"), "/src"))];
+    while let Some(folder) = folders.pop() {
+        for entry in std::fs::read_dir(folder).unwrap() {
+            let path = entry.unwrap().path();
+            if path.is_dir() && !path.ends_with("words") {
+                folders.push(path);
+            } else if path.is_dir() {
+                // The inspection's words stand in a folder of the same name.
+                folders.extend(path.ends_with("inspection/words").then_some(path));
+            } else {
+                all.push_str(&std::fs::read_to_string(path).unwrap_or_default());
+            }
+        }
+    }
+    all
+}

@@ -7,10 +7,10 @@ import { pair, yesNo } from "../../parts/pair.js";
 import { section } from "../../parts/section.js";
 import { known, say } from "../../text/say.js";
 
-/** How a figure is shown: its unit, and how many wire steps make one. */
+/** How a figure is shown: its unit, or the name of its words, and how many wire steps make one. */
 const UNITS = {
-  mm: ["mm", 1e3], bar: ["bar", 1e5], celsius: ["°C", 1e3], g: ["g", 1e3], s: ["s", 1e3], min: ["min", 60e3], h: ["h", 3600e3], pct: ["%", 1], lfl: ["% LFL", 1], permille: ["%", 10], share: ["%", 1e4],
-  ratio: ["A to 1 B", 1000], ppm: ["ppm", 1], months: ["months", 1], count: ["", 1],
+  mm: ["mm", 1e3], bar: ["bar", 1e5], celsius: ["°C", 1e3], g: ["g", 1e3], s: ["s", 1e3], min: ["min", 60e3], h: ["h", 3600e3], pct: ["%", 1], lfl: ["unit.lfl", 1], permille: ["%", 10], share: ["%", 1e4],
+  ratio: ["unit.ratio", 1000], ppm: ["ppm", 1], months: ["unit.months", 1], count: ["", 1],
 };
 
 /** Returns the sections of a table. `sheet` is the document as recorded, or nothing for a new one; `typed` what was typed, by path. */
@@ -67,13 +67,11 @@ function control({ key, as, options, needed, of }, path, recorded, typed) {
   if (as === "text" || as === "source") return field({ ...at, value: value ?? recorded ?? "", kind: as === "source" ? "field source" : "field" });
   const [unit, steps] = UNITS[as];
   const wrong = value !== undefined && value.trim() !== "" && read(value) === null;
-  return measure({ ...at, unit, steps, value: value ?? shown(recorded, steps), problem: wrong ? say("problem.number", { label: at.label }) : undefined });
+  return measure({ ...at, unit: known(unit) ? say(unit) : unit, steps, value: value ?? shown(recorded, steps), problem: wrong ? say("problem.number", { label: at.label }) : undefined });
 }
 
 /** Returns a recorded figure in its unit with all its decimals, so that nothing changes when it is only looked at. */
 export const shown = (recorded, steps) => (recorded === undefined || recorded === null ? "" : String(Number((recorded / steps).toFixed(8))).replace("-", "\u2212"));
 
-// A name that has a sentence is said with it; another is its own words without the unit.
-const label = (key) => (known(`sheet.${key}`) ? say(`sheet.${key}`) : capital(key.replace(/_(um|pa|mc|mg|ms|pct|permille|ppm)$/, "").replaceAll("_", " ")));
-const word = (key) => (known(`option.${key}`) ? say(`option.${key}`) : known(`stage.${key}`) ? say(`stage.${key}`) : known(`role.${key}`) ? say(`role.${key}`) : capital(key.replaceAll("_", " ")));
-const capital = (text) => text.charAt(0).toUpperCase() + text.slice(1);
+const label = (key) => say(`sheet.${key}`);
+const word = (key) => say(["option", "stage", "role"].map((of) => `${of}.${key}`).find(known) ?? `option.${key}`);

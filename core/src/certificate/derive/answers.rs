@@ -95,7 +95,7 @@ fn off_the_rules(case: &Case, departures: &[Departure]) -> Answer {
 /// Returns why it was rejected or closed, in the words of who did it.
 fn because(case: &Case) -> String {
     let ended = case.attempt.and_then(|attempt| attempt.ended.as_ref());
-    let written = ended.map(|ended| ended.reasons.iter().map(|reason| words::bare(reason).to_owned()));
+    let written = ended.map(|ended| ended.reasons.iter().map(|reason| words::bare(&words::retold(reason)).to_owned()));
     let written = words::joined(written.into_iter().flatten(), "; ");
     let closed = case.repair.closed.as_ref().map(|closed| words::bare(&closed.reason).to_owned());
     let all = match case.kind {
@@ -135,9 +135,9 @@ fn which_pipe(case: &Case) -> Answer {
     let pipe = format!(
         "DN {} {}",
         place::dn(line.height_um),
-        words::or(&line.material, &tell!("cert-answers-of_unknown_material"))
+        words::or(&words::retold(&line.material), &tell!("cert-answers-of_unknown_material"))
     );
-    let carries = words::or(&line.carries, &tell!("cert-answers-what_it_carries_is_not")).to_owned();
+    let carries = words::or(&words::retold(&line.carries), &tell!("cert-answers-what_it_carries_is_not")).to_owned();
     let length = words::metres(line.length_um);
     let to = &line.downstream.name;
     answer(

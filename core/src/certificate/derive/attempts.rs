@@ -37,7 +37,7 @@ fn span(case: &Case, attempt: &Attempt) -> String {
 
 fn what(case: &Case, attempt: &Attempt) -> String {
     let reasons = attempt.ended.iter().flat_map(|ended| &ended.reasons);
-    let why = words::joined(reasons.map(|reason| words::bare(reason).to_owned()), "; ");
+    let why = words::joined(reasons.map(|reason| words::bare(&words::retold(reason)).to_owned()), "; ");
     let why = words::stopped(&words::capital(words::or(&why, &tell!("cert-answers-no_reason_was_written"))));
     words::joined(
         [why, resin_time(case, attempt), troubles(case, attempt), doubts(attempt), material(case, attempt)],
@@ -66,7 +66,7 @@ fn resin_time(case: &Case, attempt: &Attempt) -> String {
 fn troubles(case: &Case, attempt: &Attempt) -> String {
     let each = attempt.troubles.iter().map(|(at, happening)| {
         let who = when::by(case.people, &case.clock, at);
-        format!("{} ({who})", words::capital(decide::words(happening)))
+        format!("{} ({who})", words::capital(&words::retold(decide::words(happening))))
     });
     words::stopped(&words::joined(each, "; "))
 }
@@ -121,7 +121,9 @@ fn in_pipe(case: &Case, attempt: &Attempt) -> String {
     match attempt.ended.as_ref().map(|ended| (ended, ended.in_pipe.trim())) {
         None => tell!("cert-attempts-not_ended_2"),
         Some((_, "")) => tell!("cert-attempts-nobody_said"),
-        Some((ended, said)) => format!("{} {}", words::stopped(&words::capital(said)), case.by(&ended.at)),
+        Some((ended, said)) => {
+            format!("{} {}", words::stopped(&words::capital(&words::retold(said))), case.by(&ended.at))
+        }
     }
 }
 

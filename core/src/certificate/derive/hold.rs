@@ -209,14 +209,14 @@ pub fn excursions(case: &Case) -> Vec<(Excursion, i64, Option<String>)> {
 }
 
 fn window(plan: &Plan) -> Window {
-    let window = &plan.computed.window;
+    let window = plan.computed.window.clone().told();
     let (net, water) = (window.net_least_pa.as_pa(), window.water_pa.as_pa());
     let hundredth = |pa: i64| Pressure::from_pa(pa * 1_000);
     Window {
         lower_pa: hundredth(-(-window.lower_pa.as_pa()).div_euclid(1_000)),
-        lower_name: window.lower_governs.clone(),
+        lower_name: window.lower_governs,
         upper_pa: hundredth(window.upper_pa.as_pa().div_euclid(1_000)),
-        upper_name: window.upper_governs.clone(),
+        upper_name: window.upper_governs,
         least_net: (net > 0)
             .then(|| LeastNet { net_pa: window.net_least_pa, gauge_pa: Pressure::from_pa(net + water) }),
     }

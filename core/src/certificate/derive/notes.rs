@@ -157,7 +157,7 @@ fn corrections(case: &Case) -> Vec<Note> {
                 tell!(
                     "cert-notes-corrected_to_page",
                     page,
-                    label = one.label,
+                    label = crate::view::label(&one.label),
                     old = words::recorded(&one.old),
                     new = words::recorded(&one.new)
                 ),
@@ -172,9 +172,9 @@ fn late(case: &Case) -> Vec<Note> {
     let mut filled: Vec<_> =
         attempt.answers.values().filter(|answered| answered.late && answered.carried_from.is_none()).collect();
     filled.sort_by_key(|answered| answered.at.moment.at_ms);
-    let filled = filled
-        .iter()
-        .map(|answered| format!("{} ({})", words::small(&answered.label), case.clock.minute(answered.at.moment.at_ms)));
+    let filled = filled.iter().map(|answered| {
+        format!("{} ({})", words::small(&words::retold(&answered.label)), case.clock.minute(answered.at.moment.at_ms))
+    });
     let filled = words::joined(filled, "; ");
     let filled = (!filled.is_empty())
         .then(|| note(tell!("cert-notes-filled_in_late"), tell!("cert-notes-after_their_stage", filled)));
@@ -186,7 +186,7 @@ fn from_paper(case: &Case, attempt: &Attempt) -> Option<Note> {
     let keyed = keyed(attempt);
     let each = keyed.iter().map(|(what, at)| {
         let (happened, tapped) = (case.clock.minute(at.moment.at_ms), case.clock.minute(at.tapped_ms()));
-        tell!("cert-notes-keyed_in", happened, tapped, what = words::small(what))
+        tell!("cert-notes-keyed_in", happened, tapped, what = words::small(&words::retold(what)))
     });
     let text = words::joined(each, "; ");
     let by: BTreeSet<String> = keyed.iter().map(|(_, at)| case.name(at.person.as_deref())).collect();
@@ -239,7 +239,7 @@ fn answered_again(case: &Case) -> Vec<Note> {
                     at = case.clock.minute(at.moment.at_ms)
                 )
             });
-            let (label, now) = (&answered.label, case.by(&answered.at));
+            let (label, now) = (words::retold(&answered.label), case.by(&answered.at));
             note(
                 tell!("cert-notes-answered_again"),
                 tell!("cert-notes-before_last_by", label, now, earlier = words::joined(earlier, "; ")),
@@ -263,7 +263,7 @@ fn troubles(case: &Case) -> Vec<Note> {
             let who = when::by(case.people, &case.clock, at);
             note(
                 tell!("cert-notes-reported"),
-                format!("{}{why}. {who}.{see}", words::capital(decide::words(happening))),
+                format!("{}{why}. {who}.{see}", words::capital(&words::retold(decide::words(happening)))),
             )
         })
         .collect()

@@ -38,7 +38,7 @@ fn title(case: &Case, photo: &repair::Photo) -> String {
     let written = Some(photo.label.trim()).filter(|label| !label.is_empty());
     let title = written
         .or(asked.map(|rule| rule.label.as_str()))
-        .map_or_else(|| tell!("cert-photos-photo_without_a_title"), str::to_owned);
+        .map_or_else(|| tell!("cert-photos-photo_without_a_title"), super::words::retold);
     let title = marked(case, photo).map_or_else(|| title.clone(), |original| format!("{title} ({original})"));
     if photo.attempt == case.n() || case.attempt.is_none() {
         title

@@ -151,7 +151,7 @@ pub fn observations(case: &Case) -> Vec<Observation> {
 fn observation(seen: &Seen) -> Observation {
     Observation {
         code: words::or(&seen.code, &tell!("cert-place-entered_by_hand")).to_owned(),
-        words: words::capital(words::or(&seen.words, &tell!("cert-place-defect_2"))),
+        words: words::capital(words::or(&words::retold_parts(&seen.words), &tell!("cert-place-defect_2"))),
         stretch: Stretch { from_um: seen.from_um, to_um: seen.to_um },
         around: around(&seen.around),
     }

@@ -79,15 +79,15 @@ fn permit(answer: &Answer) -> String {
 
 fn shown(case: &Case, kind: TaskKind, answer: &Answer, key: &str) -> Option<String> {
     let Answer::Done { values } = answer else { return None };
-    let field = kind.fields().into_iter().find(|field| field.key == key)?;
+    let field = kind.told_fields().into_iter().find(|field| field.key == key)?;
     Some(value(case, &field, values.get(key)?)).filter(|text| !text.is_empty())
 }
 
 /// Returns the values with the names of their fields, in the order of the fields.
 fn fields(case: &Case, kind: TaskKind, answer: &Answer) -> String {
-    let named = kind.fields().into_iter().filter_map(|field| {
+    let named = kind.told_fields().into_iter().filter_map(|field| {
         let text = shown(case, kind, answer, field.key)?;
-        let named = words::small(field.label.split(" (").next().unwrap_or(field.label));
+        let named = words::small(field.label.split(" (").next().unwrap_or(&field.label));
         Some(if matches!(field.shape, Shape::Instrument { .. }) { text } else { format!("{named} {text}") })
     });
     words::joined(named, ", ")

@@ -185,6 +185,6 @@ fn short(answered: &Answered) -> String {
         TaskKind::Flow => tell!("cert-stages-flow_control"),
         TaskKind::MeasuredDiameter => tell!("cert-stages-measured_id"),
         TaskKind::Instruments => tell!("cert-stages-instruments"),
-        _ => format!("“{}”", answered.label),
+        _ => format!("“{}”", words::retold(&answered.label)),
     }
 }

@@ -43,14 +43,14 @@ pub fn clauses(case: &Case, attempt: &Attempt, stage: Stage) -> Vec<String> {
             (Answer::DoesNotApply { because }, _) => {
                 found.push(tell!(
                     "cert-tasks-does_not_apply_because",
-                    label = words::small(&answered.label),
+                    label = words::small(&words::retold(&answered.label)),
                     because = words::bare(because)
                 ));
             }
             (Answer::NotRight { because }, _) => {
                 found.push(tell!(
                     "cert-tasks-not_right_because",
-                    label = words::small(&answered.label),
+                    label = words::small(&words::retold(&answered.label)),
                     because = words::bare(because)
                 ));
             }
@@ -81,7 +81,7 @@ fn clause(case: &Case, answered: &Answered) -> Option<String> {
     Some(match answered.kind {
         TaskKind::Air => tell!("cert-tasks-air_read", words, times = times(case, answered)),
         TaskKind::Temperatures => tell!("cert-tasks-temperatures", words, times = times(case, answered)),
-        TaskKind::Suitability | TaskKind::Soaked => words::small(&answered.label),
+        TaskKind::Suitability | TaskKind::Soaked => words::small(&words::retold(&answered.label)),
         TaskKind::Permit | TaskKind::Cleaned | TaskKind::ViewedAgain | TaskKind::MeasuredDiameter => words,
         TaskKind::PackerTest | TaskKind::BareEnds | TaskKind::PartsUsed | TaskKind::Mixed | TaskKind::Seam => words,
         TaskKind::AtTheMark | TaskKind::AllBack | TaskKind::PackerCondition | TaskKind::Battery => words,

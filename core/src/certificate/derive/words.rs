@@ -9,7 +9,7 @@ use crate::words::{Language, reader};
 pub use crate::words::{
     bar, bar_bare, bar_down, bar_fine_up, bar_unit, bar_up, celsius, celsius_range, celsius_short, day, down_s, exact,
     force_up, grams, inside_between, inside_unit, lasting, measured, metres, metres_between, metres_mm, metres_whole,
-    metres_whole_up, min_s, minutes, mm, mm_bare, mm_between, mm_down, mm_unit, recorded, up_s,
+    metres_whole_up, min_s, minutes, mm, mm_bare, mm_between, mm_down, mm_unit, recorded, retold, retold_parts, up_s,
 };
 
 /// Returns a message that counts: `1 departure` or `2 departures`.

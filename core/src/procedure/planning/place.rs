@@ -288,8 +288,8 @@ fn reading_error(
     let says = if ppm == 0 {
         instrument.source.clone()
     } else {
-        let share = format!("{} % of {}{from}, rounded up", f64::from(ppm) / 1e4, words::metres_mm(distance));
-        format!("{share}; {}", instrument.source)
+        let (pct, way) = (f64::from(ppm) / 1e4, words::metres_mm(distance));
+        format!("{pct} % of {way}{from}, rounded up; {}", instrument.source)
     };
     Ok(PositionError {
         kind,

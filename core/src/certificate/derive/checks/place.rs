@@ -24,7 +24,7 @@ pub fn rows(case: &Case) -> Vec<Check> {
 }
 
 fn errors(plan: &Plan) -> Check {
-    let errors = &plan.computed.cover.errors;
+    let errors = &plan.computed.cover.clone().told().errors;
     let formula = words::joined(errors.iter().map(|error| format!("{} ({})", error.what, error.source)), " + ");
     let inputs = words::joined(errors.iter().map(|error| words::mm_bare(error.um)), " + ");
     let sum = words::mm(place::errors(plan));
