@@ -231,6 +231,41 @@ fn a_photo_is_kept_with_its_bytes_and_a_text_is_not_a_photo() {
     assert_eq!(desk.ask("t", keep("aGVsbG8="))["error"]["code"], "photo");
 }
 
+/// What one language taps, another reads in its own, and the record holds neither.
+#[test]
+fn a_photo_and_an_inspection_are_recorded_in_english_whoever_taps_and_shown_to_each_in_their_own() {
+    use base64::Engine as _;
+    let folder = empty_folder();
+    let mut desk = Desk::with_examples(folder.path());
+    let german = |desk: &mut Desk, id: &str, request: Value| {
+        let asked = json!({ "id": id, "person": "varga", "reader": { "language": "de" }, "request": request });
+        desk.text(&asked.to_string())["ok"].clone()
+    };
+    let bytes = base64::engine::general_purpose::STANDARD
+        .encode(std::fs::read("../fixtures/inspections/quillmere.txt").expect("the fixture is there"));
+    let files = desk.ok("in", json!({ "do": "import_inspection", "name": "q.txt", "bytes": bytes }));
+    let file = &files["files"][0]["file"];
+    let seen = german(&mut desk, "see", json!({ "do": "inspection", "file": file, "index": 0 }));
+    let rows = seen["observations"].as_array().expect("rows");
+    let crack = rows.iter().find(|one| one["code"] == "BAB B A").expect("a crack");
+    assert!(crack["words"].as_str().is_some_and(|words| words.starts_with("Riss, längs")), "{crack}");
+    let opening = json!({ "do": "open_from_inspection", "file": file, "index": 0, "observations": [crack["index"]], "contract": "QM-2026-31" });
+    let repair = german(&mut desk, "open", opening)["repair"]["id"].clone();
+    let jpeg = base64::engine::general_purpose::STANDARD.encode([0xff, 0xd8, 0xff, 0xe0, 0, 16, 74, 70, 73, 70]);
+    let keep =
+        json!({ "do": "keep_photo", "repair": repair, "key": "before", "label": "Schaden vorher", "bytes": jpeg });
+    let shown = german(&mut desk, "photo", keep);
+    assert_eq!(shown["repair"]["photos"][0]["label"], "Schaden vorher");
+    let recorded = desk.ok("look", json!({ "do": "repair", "repair": repair }));
+    assert_eq!(recorded["repair"]["photos"][0]["label"], "Defect before");
+    let words = &recorded["repair"]["defect"]["observations"][0]["words"];
+    assert!(words.as_str().is_some_and(|words| words.starts_with("Crack, lengthwise")), "{words}");
+    assert_eq!(
+        (&shown["repair"]["line"]["material"], &recorded["repair"]["line"]["material"]),
+        (&json!("Steinzeug"), &json!("vitrified clay"))
+    );
+}
+
 #[test]
 fn what_the_inspection_does_not_say_is_typed_and_what_it_says_stands() {
     use base64::Engine;

@@ -225,9 +225,12 @@ impl Visit<'_> {
             ));
         }
         let kept = photos::keep(&self.store.folder, bytes)?;
+        // The screen sends the contract's words as it showed them; recorded are the contract's own.
+        let rule = repair.contract.photos.iter().find(|rule| rule.key == taken.key);
+        let shown = rule.filter(|rule| crate::words::retold(&rule.label) == taken.label);
         let command = Command::Photo {
             key: taken.key,
-            label: taken.label,
+            label: shown.map_or(taken.label, |rule| rule.label.clone()),
             copy_of: taken.copy_of,
             sha256: kept.sha256.to_string(),
             bytes: kept.bytes,
