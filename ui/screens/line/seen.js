@@ -1,7 +1,7 @@
 // An observation as a list shows it: where, at which hour, and what a patch could do for it. Stations are in metres.
 
 import { hours, quantity, range } from "../../format.js";
-import { say } from "../../text/say.js";
+import { say, within } from "../../text/say.js";
 
 /** Start, finish and intermediate nodes, and what is no damage: kept, and out of the way (EN 13508-2, main codes BCD, BCE and BD). */
 const ASIDE = /^(BCD|BCE|BD)/;
@@ -30,4 +30,4 @@ export const clock = (one) => one.clock_from && hours(one.clock_from, one.clock_
 export const advice = ({ advice: { advice: says }, advice_words: why, lateral }) => (says === "yes" || lateral ? "" : say(`advice.${says}`, { why }));
 
 /** Returns a few words for the drawing. */
-export const short = (one) => (one.lateral ? say("line.lateral") : one.words.split(",")[0].toLowerCase());
+export const short = (one) => (one.lateral ? say("line.lateral") : within(one.words.split(",")[0]));
