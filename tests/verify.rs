@@ -79,11 +79,15 @@ fn the_original_photos_are_found_missing_changed_or_not_named() {
 
     let mut files = files_of(&photos);
     files.sort();
+    std::fs::remove_file(&files[1]).unwrap();
+    let (code, states, found) = ask();
+    assert_eq!(code, Some(3), "a photo that is missing says nothing about the certificate: {found}");
+    assert_eq!(states.iter().filter(|state| *state == "missing").count(), 1, "{found}");
+
     let spoiled = &files[0];
     let mut bytes = std::fs::read(spoiled).unwrap();
     *bytes.last_mut().unwrap() ^= 1;
     std::fs::write(spoiled, bytes).unwrap();
-    std::fs::remove_file(&files[1]).unwrap();
     // Broken, and of nobody.
     std::fs::write(photos.join("holiday.jpg"), b"\xff\xd8\xff\xe1\xff\xffExif\0\0").unwrap();
     let (code, states, found) = ask();
@@ -118,7 +122,14 @@ fn the_screen_compares_the_photos_that_are_brought_to_it() {
     assert_eq!(bring("00", "a.jpg", b"a")["error"]["code"], "check_first");
     let mut last = bring(&head, "holiday.jpg", b"nobody's");
     assert_eq!(last["ok"]["finding"], "rehearsal", "photos that are still to come say nothing about the certificate");
-    for path in files_of(&rehearsal().join("data/photos")) {
+    let photos = files_of(&rehearsal().join("data/photos"));
+    let named = photos[0].file_name().unwrap().to_string_lossy().into_owned();
+    last = bring(&head, &named, b"painted over");
+    assert_eq!(last["ok"]["finding"], "changed", "{last}");
+    let looked = last["ok"]["looked"].as_array().unwrap();
+    let wrong: Vec<_> = looked.iter().filter(|look| look["right"] == false).map(|look| &look["at"]).collect();
+    assert_eq!(wrong, ["originals"], "the file itself stands");
+    for path in photos {
         let name = path.file_name().unwrap().to_string_lossy().into_owned();
         last = bring(&head, &name, &std::fs::read(&path).unwrap());
     }
@@ -139,8 +150,9 @@ fn a_photo_of_fifty_megapixels_that_nobody_named_is_told_apart() {
     std::fs::write(folder.path().join("vast.jpg"), frame).unwrap();
     let said = verify(&rehearsal().join("certificate.pdf"), &["--photos", folder.path().to_str().unwrap()]);
     let text = String::from_utf8_lossy(&said.stdout);
-    assert_eq!(said.status.code(), Some(1), "{text}");
+    assert_eq!(said.status.code(), Some(3), "{text}");
     assert!(text.contains("not named in the record: vast.jpg") && text.contains("photo MISSING"), "{text}");
+    assert!(text.contains(" photos in the record: 0 found, 0 changed, "), "{text}");
 }
 
 fn code_of_photos(file: &Path, folder: &Path) -> Option<i32> {

@@ -28,8 +28,14 @@ export const render = (view) => page({
   deck: deck({ act: act({ label: say("check.act"), note: say("check.act_note"), form: "check" }) }),
 });
 
-const verdict = ({ finding, says }) => html`<section class="verdict" aria-live="polite" tabindex="-1" data-focus data-key="verdict"><div class="verdict-mark">${icon(MARKS[finding])}</div><h2>${say(`check.${finding}`)}</h2>
-  <p class="verdict-lead">${says} ${say(`check.${finding}_lead`)}</p></section>`;
+const verdict = ({ finding, says, looked: all }) => html`<section class="verdict" aria-live="polite" tabindex="-1" data-focus data-key="verdict"><div class="verdict-mark">${icon(MARKS[finding])}</div><h2>${say(`check.${finding}`)}</h2>
+  <p class="verdict-lead">${says} ${say(photoAlone(all) ? "check.photo_lead" : `check.${finding}_lead`)}</p></section>`;
+
+// Where nothing but an original photo was changed, the file itself is as it was.
+const photoAlone = (all) => {
+  const wrong = all.filter(({ right }) => !right);
+  return wrong.length === 1 && wrong[0].at === "originals";
+};
 
 // The stages stand where they begin; an entry that does not fit stands below.
 function drawn({ entries, flags, breaks_at: broken }) {

@@ -7,7 +7,7 @@ use std::collections::BTreeMap;
 
 use serde::Serialize;
 
-use super::verdict::{Finding, Verdict};
+use super::verdict::{Finding, Look, Looked, Verdict};
 use crate::exif::{self, Said};
 use crate::facts::Position;
 use crate::geodesy::{self, Place};
@@ -166,29 +166,30 @@ impl Search {
         self.found.unreadable.push(format!("{name}: {why}"));
     }
 
-    /// Returns the verdict with what was found so far beside it. While photos are still brought none is missing for good, and
-    /// what became of a photo says nothing about the certificate.
-    pub fn beside(&self, verdict: Verdict) -> Verdict {
+    /// Returns the verdict with what was found so far beside it.
+    ///
+    /// A photo that is missing says nothing: it may still come. One that was changed makes a sound verdict `Changed`.
+    pub fn beside(&self, mut verdict: Verdict) -> Verdict {
+        if verdict.finding == Finding::Unreadable {
+            return verdict;
+        }
+        let of = self.found.photos.len();
+        let changed = self.found.count(State::Changed);
+        verdict.looked.push(Looked { at: Look::Originals, right: changed == 0 });
+        if changed > 0 {
+            verdict.finding = Finding::Changed;
+            let says =
+                format!("Of {of} photos that the record names, {changed} were changed since they were recorded.");
+            verdict.says = format!("{} {says}", verdict.says);
+        }
         Verdict { originals: Some(self.found.clone()), ..verdict }
     }
+}
 
-    /// Adds what was found to the verdict. A photo that is missing or changed makes a sound one `Changed`.
-    pub fn end(self, mut verdict: Verdict) -> Verdict {
-        let wrong = |state| self.found.photos.iter().filter(|photo| photo.state == state).count();
-        let (changed, missing) = (wrong(State::Changed), wrong(State::Missing));
-        if verdict.finding != Finding::Unreadable {
-            let all = self.found.photos.len();
-            let says = match (changed, missing) {
-                (0, 0) => format!("All {all} photos that the record names are there, byte for byte."),
-                _ => {
-                    verdict.finding = Finding::Changed;
-                    format!("Of {all} photos that the record names, {changed} were changed and {missing} are missing.")
-                }
-            };
-            verdict.says = format!("{} {says}", verdict.says);
-            verdict.originals = Some(self.found);
-        }
-        verdict
+impl Originals {
+    /// Returns how many photos of the record are in a state.
+    pub fn count(&self, state: State) -> usize {
+        self.photos.iter().filter(|photo| photo.state == state).count()
     }
 }
 
@@ -241,11 +242,15 @@ mod tests {
         verdict.finding = Finding::Valid;
         let mut search = Search::for_photos(&[Named { sha256, title: "Edge".into(), at }]);
         files.iter().for_each(|(name, bytes)| search.file(name, bytes));
-        search.end(verdict)
+        search.beside(verdict)
     }
 
     fn own() -> Vec<u8> {
         photo("2026:10:14 13:55:02", None, Some([(4_641_207, b'N'), (2_488_530, b'W')]))
+    }
+
+    fn looked(verdict: &Verdict) -> Vec<(Look, bool)> {
+        verdict.looked.iter().map(|look| (look.at, look.right)).collect()
     }
 
     fn one(verdict: &Verdict) -> &Original {
@@ -266,14 +271,16 @@ mod tests {
     }
 
     #[test]
-    fn a_photo_that_is_changed_or_missing_is_named() {
+    fn a_changed_photo_changes_the_finding_and_a_missing_one_does_not() {
         let bytes = own();
         let called = format!("{}.JPG", one(&searched(TAKEN_MS, 0, &bytes, &[])).sha256.to_uppercase());
         let changed = searched(TAKEN_MS, 464_120_700, &bytes, &[(&called, b"painted over")]);
         assert_eq!((changed.finding, one(&changed).state), (Finding::Changed, State::Changed));
+        assert!(changed.says.ends_with("1 were changed since they were recorded."), "{}", changed.says);
+        assert_eq!(looked(&changed), [(Look::Originals, false)]);
         let missing = searched(TAKEN_MS, 464_120_700, &bytes, &[]);
-        assert_eq!((missing.finding, one(&missing).state), (Finding::Changed, State::Missing));
-        assert!(missing.says.contains("0 were changed and 1 are missing"), "{}", missing.says);
+        assert_eq!((missing.finding, one(&missing).state), (Finding::Valid, State::Missing));
+        assert_eq!((missing.says.as_str(), looked(&missing)), ("Sound.", vec![(Look::Originals, true)]));
         // Beside the sound one, a spoiled one with its name is only another file.
         let both = searched(TAKEN_MS, 464_120_700, &bytes, &[(&called, b"painted over"), ("b.jpg", &bytes)]);
         assert_eq!((both.finding, one(&both).state), (Finding::Valid, State::Found));

@@ -1,5 +1,7 @@
 //! What a record says of its repair, in the few values that a reader compares with the certificate.
 
+use std::collections::BTreeSet;
+
 use serde::Serialize;
 
 use crate::procedure::event::Event;
@@ -28,6 +30,8 @@ pub struct Told {
     pub departures: Vec<Rule>,
     pub hold: Option<ToldHold>,
     pub photos: usize,
+    /// The different files among them: one that was named twice is brought once.
+    pub originals: usize,
     pub signed: Vec<ToldSignature>,
 }
 
@@ -73,6 +77,7 @@ pub fn told(repair: &Repair) -> Told {
         departures: repair.waivers.iter().filter(|waiver| waiver.attempt == n).map(|waiver| waiver.rule).collect(),
         hold: held(repair),
         photos: repair.photos.len(),
+        originals: repair.photos.iter().map(|photo| &photo.sha256).collect::<BTreeSet<_>>().len(),
         signed: repair
             .signatures
             .iter()

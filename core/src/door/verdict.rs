@@ -75,6 +75,8 @@ pub enum Look {
     Complete,
     /// Technician and foreman have drawn their line. A line alone proves nothing about who drew it.
     Signatures,
+    /// None of the original photos that somebody brought was changed. Missing ones say nothing.
+    Originals,
 }
 
 /// The finding of a check, and the exit code that stands for it.
@@ -83,7 +85,7 @@ pub enum Look {
 pub enum Finding {
     /// Valid and complete.
     Valid = 0,
-    /// Changed, invalid, or lacking a signature.
+    /// Changed, invalid, or lacking a signature; also if only an original photo was changed.
     Changed = 1,
     /// Not a record that can be read.
     Unreadable = 2,

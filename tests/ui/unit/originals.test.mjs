@@ -41,12 +41,12 @@ const photo = (state, more = {}) => ({ sha256: "0", title: `Edge ${state}`, stat
 
 test("what was found, changed, missing and not named is told apart by words", () => {
   const found = { photos: [photo("found", { files: ["a.jpg"], taken: { agrees: false, says: "taken late" } }), photo("missing"), photo("changed")], others: ["cat.jpg"], unreadable: ["big.jpg: too large"] };
-  const text = sound(originals({ told: { photos: 3 }, head: "h1", originals: found }));
+  const text = sound(originals({ told: { originals: 3 }, head: "h1", originals: found }));
   for (const says of ["there, byte for byte", "taken late (ask why)", "not among the files that were brought", "Of 3 photos 1 are there byte for byte, 1 changed, 1 not brought yet", "changed: the file bears", "not named in the record", "could not be read"]) assert.match(text, new RegExp(says.replace(/[()]/g, "\\$&")));
 });
 
 test("before any photo is chosen it says how many there are; a record without photos asks for none", () => {
-  assert.match(sound(originals({ told: { photos: 3 }, head: "h1" })), /names 3 photos/);
-  assert.equal(originals({ told: { photos: 0 }, head: "h1" }), "");
+  assert.match(sound(originals({ told: { originals: 3 }, head: "h1" })), /names 3 photos/);
+  assert.equal(originals({ told: { originals: 0 }, head: "h1" }), "");
   assert.equal(originals({ told: null, head: "" }), "");
 });

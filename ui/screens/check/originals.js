@@ -11,8 +11,8 @@ import { say } from "../../text/say.js";
 /** Returns the section, or nothing for a record that names no photo. */
 export function originals(view) {
   const { told, originals: found, head } = view;
-  if (!told || told.photos === 0) return "";
-  return section({ id: "originals", title: say("check.originals"), kind: "", inside: html`${found ? result(found) : html`<p>${say("check.originals_what", { n: told.photos })}</p>`}${moved(view, "take.bringing")}
+  if (!told || told.originals === 0) return "";
+  return section({ id: "originals", title: say("check.originals"), kind: "", inside: html`${found ? result(found) : html`<p>${say("check.originals_what", { n: told.originals })}</p>`}${moved(view, "take.bringing")}
     ${form({ id: "originals-form", kind: "stack", does: { do: "check_original", head }, inside: html`${file({ id: "original-files", name: "originals", label: say(found ? "check.originals_more" : "check.originals_files"), accept: "image/*", several: true })}<button type="submit" class="way"><b>${say("check.originals_act")}</b><small>${say("check.act_note")}</small></button>` })}` });
 }
 

@@ -11,8 +11,8 @@ use mendline_core::door::{
 
 /// Checks a certificate or a record, without the folder it came from.
 ///
-/// Exit code 0: valid and complete. 1: changed, invalid, or lacking a signature. 2: can't be read. 3: a sound
-/// rehearsal, not a record.
+/// Exit code 0: valid and complete. 1: changed, invalid, or lacking a signature; also if an original photo was changed.
+/// 2: can't be read. 3: a sound rehearsal, not a record.
 #[derive(Args)]
 pub struct VerifyArgs {
     /// The certificate (PDF) or the `record.json` to check.
@@ -25,8 +25,9 @@ pub struct VerifyArgs {
     /// Other certificates, such as later ones: says whether one of them supersedes this one. May be given more than once.
     #[arg(long, value_name = "FILE")]
     beside: Vec<PathBuf>,
-    /// A folder with the original photos: each must be one that the record names, byte for byte, and none may be missing.
-    /// When and where a photo says that it was taken is compared with the record.
+    /// A folder with the original photos: says of each that the record names whether it is there byte for byte, changed
+    /// or missing. A changed one ends with 1; a missing one says nothing about the certificate. When and where a photo
+    /// says that it was taken is compared with the record.
     #[arg(long, value_name = "DIR")]
     photos: Option<PathBuf>,
     /// Prints the finding as JSON.
@@ -90,7 +91,7 @@ fn with_originals(verdict: Verdict, folder: &Path) -> Verdict {
             Err(problem) => search.unreadable(&name, &problem.to_string()),
         }
     }
-    search.end(verdict)
+    search.beside(verdict)
 }
 
 /// Adds all files of a folder and of those in it; links to other places are not followed.
@@ -125,6 +126,8 @@ fn print(verdict: &Verdict, json: bool) {
 }
 
 fn originals(found: &Originals) {
+    let [there, changed, missing] = [State::Found, State::Changed, State::Missing].map(|state| found.count(state));
+    println!("{} photos in the record: {there} found, {changed} changed, {missing} missing", found.photos.len());
     found.photos.iter().for_each(original);
     found.others.iter().for_each(|name| println!("not named in the record: {name}"));
     found.unreadable.iter().for_each(|why| println!("not read: {why}"));
