@@ -42,16 +42,16 @@ impl Desk {
     /// Opens a folder with keys, the photos of the rehearsal if wanted, and its record in earnest, not yet signed;
     /// returns the repair's id with it.
     pub fn with_record(folder: &Path, photos: bool) -> (Self, String) {
-        Self::with_record_for(folder, photos, &json!({ "language": "en", "units": "si", "dates": "iso" }))
+        Self::with_record_for(folder, photos, &json!({ "language": "en", "units": "si", "dates": "iso" }), "a4")
     }
 
-    /// The same, of a contract that wants the certificate written for `reader`.
-    pub fn with_record_for(folder: &Path, photos: bool, reader: &Value) -> (Self, String) {
+    /// The same, of a contract that wants the certificate written for `reader`, on `paper`.
+    pub fn with_record_for(folder: &Path, photos: bool, reader: &Value, paper: &str) -> (Self, String) {
         if photos {
             copied(&rehearsal().join("data/photos"), &folder.join("photos"));
         }
         let mut desk = Self::with_keys(folder);
-        let record = in_earnest(reader);
+        let record = in_earnest(reader, paper);
         let repair = record["repair"].as_str().expect("a repair").to_owned();
         let taken = STANDARD.encode(record.to_string());
         desk.ok(FOREMAN, json!({ "do": "import_record", "name": "record.json", "bytes": taken }));
@@ -136,8 +136,9 @@ pub fn state(record: &[u8]) -> (Repair, String, u64) {
     (replay(&records).expect("it opens a repair"), head, entries.len() as u64)
 }
 
-/// Returns the rehearsal's record up to its signatures, as a record in earnest for `reader`: each entry linked anew.
-pub fn in_earnest(reader: &Value) -> Value {
+/// Returns the rehearsal's record up to its signatures, as a record in earnest for `reader` on `paper`: each entry linked
+/// anew.
+pub fn in_earnest(reader: &Value, paper: &str) -> Value {
     let bytes = std::fs::read(rehearsal().join("record.json")).expect("the rehearsal has a record");
     let mut record: Value = serde_json::from_slice(&bytes).expect("it is JSON");
     let signed = |entry: &Value| entry["body"].as_str().is_some_and(|body| body.contains("\"event\":\"signed\""));
@@ -145,10 +146,14 @@ pub fn in_earnest(reader: &Value) -> Value {
     let end = entries.iter().position(signed).expect("it was signed");
     let written = r#""reader":{"language":"en","units":"si","dates":"iso"}"#;
     let wanted = format!("\"reader\":{reader}");
-    let earnest = |body: &str| body.replace("\"rehearsal\":true", "\"rehearsal\":false").replace(written, &wanted);
+    let sheet = format!("\"paper\":\"{paper}\"");
+    let earnest = |body: &str| {
+        let body = body.replace("\"rehearsal\":true", "\"rehearsal\":false");
+        body.replace(written, &wanted).replace("\"paper\":\"a4\"", &sheet)
+    };
     let bodies: Vec<String> =
         entries[..end].iter().map(|entry| earnest(entry["body"].as_str().expect("a body"))).collect();
-    assert!(bodies[0].contains(&wanted), "the contract names its reader");
+    assert!(bodies[0].contains(&wanted) && bodies[0].contains(&sheet), "the contract names its reader and its paper");
     record["rehearsal"] = false.into();
     linked_anew(&record, &bodies)
 }

@@ -6,7 +6,9 @@
 use super::{NAMES, content};
 use mendline_core::certificate::build;
 use mendline_core::certificate::content::{Known, Paper};
-use mendline_tests::python;
+use mendline_tests::earnest::Desk;
+use mendline_tests::{empty_folder, python};
+use serde_json::json;
 use std::path::{Path, PathBuf};
 
 fn folder() -> PathBuf {
@@ -43,6 +45,43 @@ fn no_certificate_breaks_a_clause_of_pdf_a_3a_or_pdf_ua_1() {
     let said = String::from_utf8_lossy(&output.stdout);
     assert!(output.status.success(), "{said}{}", String::from_utf8_lossy(&output.stderr));
     assert_eq!(said.matches("no clause is broken").count(), NAMES.len() + 2, "{said}");
+}
+
+/// A whole job, derived from its record and signed by both keys, as the contract's reader wants it.
+#[test]
+fn a_signed_certificate_in_any_language_on_any_paper_breaks_no_clause() {
+    let wanted = [
+        ("de", "si", "local", "a4"),
+        ("fr", "si", "local", "a4"),
+        ("es", "si", "local", "a4"),
+        ("en", "us", "local", "letter"),
+        ("es", "us", "iso", "letter"),
+    ];
+    let mut files = vec![script("__main__.py")];
+    for (language, units, dates, paper) in wanted {
+        let folder = empty_folder();
+        let reader = json!({ "language": language, "units": units, "dates": dates });
+        // Photos are the same in every language.
+        let (mut desk, repair) = Desk::with_record_for(folder.path(), paper == "letter", &reader, paper);
+        let pdf = desk.certified(&repair);
+        let file = lopdf::Document::load_mem(&pdf).unwrap();
+        let spoken = file.catalog().unwrap().get(b"Lang").unwrap().as_str().unwrap();
+        assert!(spoken.starts_with(language.as_bytes()), "{language}: {}", String::from_utf8_lossy(spoken));
+        assert_eq!(size_pt(&file), if paper == "letter" { (612, 792) } else { (595, 842) });
+        files.push(written(&format!("{language}-{units}-{paper}"), &pdf));
+    }
+    let Some(output) = python(&files) else { return };
+    let said = String::from_utf8_lossy(&output.stdout);
+    assert!(output.status.success(), "{said}{}", String::from_utf8_lossy(&output.stderr));
+    assert_eq!(said.matches("no clause is broken").count(), wanted.len(), "{said}");
+}
+
+/// The size of the first page to the nearest point: ISO 216 has 210 × 297 mm, ANSI/ASME Y14.1 8.5 × 11 in.
+fn size_pt(file: &lopdf::Document) -> (i64, i64) {
+    let page = file.get_dictionary(file.get_pages()[&1]).unwrap();
+    let edges: Vec<f32> =
+        page.get(b"MediaBox").unwrap().as_array().unwrap().iter().map(|edge| edge.as_float().unwrap()).collect();
+    ((edges[2] - edges[0]).round() as i64, (edges[3] - edges[1]).round() as i64)
 }
 
 #[test]

@@ -81,12 +81,12 @@ fn a_record_is_signed_by_both_keys_in_turn_and_found_valid_by_who_trusts_them() 
 /// The pages are laid out anew for the reader of the contract, whoever checks them.
 #[test]
 fn a_certificate_for_any_reader_says_what_its_record_says() {
-    for reader in [
-        json!({ "language": "en", "units": "us", "dates": "local" }),
-        json!({ "language": "de", "units": "si", "dates": "local" }),
+    for (reader, paper) in [
+        (json!({ "language": "en", "units": "us", "dates": "local" }), "letter"),
+        (json!({ "language": "de", "units": "si", "dates": "local" }), "a4"),
     ] {
         let folder = empty_folder();
-        let (mut desk, repair) = Desk::with_record_for(folder.path(), true, &reader);
+        let (mut desk, repair) = Desk::with_record_for(folder.path(), true, &reader, paper);
         let pdf = desk.certified(&repair);
         let verdict = check_file("c.pdf", &pdf, &Trusted::default());
         assert_eq!(
