@@ -5,7 +5,7 @@ use super::display::Weight;
 use printpdf::ParsedFont;
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::OnceLock;
-use unicode_normalization::UnicodeNormalization;
+use unicode_normalization::{IsNormalized, UnicodeNormalization, is_nfc_quick};
 
 /// Millimetres in a point.
 pub const MM_PER_PT: f64 = 25.4 / 72.0;
@@ -22,6 +22,8 @@ struct Face {
     parsed: ParsedFont,
     /// The advance of each character of the basic plane, in font units.
     advances: Vec<u16>,
+    /// Which characters of the basic plane it has.
+    covers: Vec<bool>,
 }
 
 impl Fonts {
@@ -57,8 +59,19 @@ impl Fonts {
     /// square brackets, such as `[U+4E2D]`, for what the faces lack, what would be invisible or turn the direction, and what
     /// has no meaning that every reader shares.
     pub fn printable(&self, text: &str) -> String {
-        let mut out = String::with_capacity(text.len());
-        for character in text.nfc() {
+        // Most texts need nothing done, and every word on a page goes this way.
+        if text.bytes().all(|byte| matches!(byte, b'\n' | b' '..=b'~')) {
+            return text.to_owned();
+        }
+        match is_nfc_quick(text.chars()) {
+            IsNormalized::Yes => self.replaced(text.chars(), text.len()),
+            IsNormalized::No | IsNormalized::Maybe => self.replaced(text.nfc(), text.len()),
+        }
+    }
+
+    fn replaced(&self, composed: impl Iterator<Item = char>, length: usize) -> String {
+        let mut out = String::with_capacity(length);
+        for character in composed {
             match character {
                 '\n' | ' '..='~' => out.push(character),
                 '\u{ad}' => {}
@@ -80,7 +93,7 @@ impl Fonts {
     }
 
     fn covers(&self, character: char) -> bool {
-        [&self.book, &self.bold].iter().all(|face| face.parsed.lookup_glyph_index(character as u32).is_some())
+        [&self.book, &self.bold].iter().all(|face| face.covers.get(character as usize).is_some_and(|covers| *covers))
     }
 
     fn face(&self, weight: Weight) -> &Face {
@@ -99,7 +112,7 @@ impl Face {
             .ok_or_else(|| fault("it is not a TrueType file".to_string()))?;
         match warnings.first() {
             Some(warning) => Err(fault(warning.message.clone())),
-            None => Ok(Self { name, bytes, advances: advances(&parsed), parsed }),
+            None => Ok(Self { name, bytes, advances: advances(&parsed), covers: covers(&parsed), parsed }),
         }
     }
 
@@ -140,6 +153,10 @@ fn advances(parsed: &ParsedFont) -> Vec<u16> {
         }
     }
     advances
+}
+
+fn covers(parsed: &ParsedFont) -> Vec<bool> {
+    (0..0x1_0000).map(|code| parsed.lookup_glyph_index(code).is_some()).collect()
 }
 
 fn advance(parsed: &ParsedFont, code: u32) -> u16 {

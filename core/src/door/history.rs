@@ -112,8 +112,7 @@ impl History {
 
     /// Returns the repair as it stands at a head, with the branches that are open; `None` if the entries open none.
     pub fn repair(&self, head: Hash) -> Option<Repair> {
-        let records: Vec<Record> = self.line(head).into_iter().map(|place| self.records[place].clone()).collect();
-        let mut repair = replay(&records)?;
+        let mut repair = replay(self.line(head).into_iter().map(|place| &self.records[place]))?;
         if self.heads.len() > 1 {
             repair.branches = self.heads.iter().filter_map(|one| self.branch(*one, *one == head)).collect();
         }

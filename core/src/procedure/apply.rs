@@ -16,8 +16,8 @@ use crate::facts::Facts;
 use crate::units::{Pressure, Temperature};
 
 /// Returns the repair that a list of records tells of, oldest first; `None` if the first does not open one.
-pub fn replay(records: &[Record]) -> Option<Repair> {
-    records.iter().fold(None, apply_record)
+pub fn replay<'a>(records: impl IntoIterator<Item = &'a Record>) -> Option<Repair> {
+    records.into_iter().fold(None, apply_record)
 }
 
 /// Returns the repair after one more record.

@@ -101,7 +101,7 @@ const STREAM_ENDS: &[u8] = b"endstream";
 /// The library that reads PDF is not ours: should it ever panic on a hostile file, that file is damaged, no more.
 fn load(pdf: &[u8]) -> Result<Document, String> {
     let damaged = |why: String| format!("This PDF is damaged and can't be read: {why}.");
-    let parts = pdf.windows(STREAM_ENDS.len()).filter(|part| *part == STREAM_ENDS).count();
+    let parts = memchr::memmem::find_iter(pdf, STREAM_ENDS).count();
     let most = MOST_UNFOLDED / parts.max(1);
     let load = || Document::load_mem_with_options(pdf, LoadOptions::with_max_decompressed_size(most));
     match std::panic::catch_unwind(load) {

@@ -92,14 +92,13 @@ pub fn glue(text: &str) -> String {
 fn belongs(word: &str, next: &str) -> bool {
     let number = word.ends_with(|last: char| last.is_ascii_digit());
     let sign = word.ends_with(['≤', '≥', '±', '>']);
-    let name = word.trim_start_matches(|first: char| !first.is_alphanumeric());
     let french =
         reader().language == Language::Fr && (word == "«" || FRENCH.iter().any(|mark| next.starts_with(*mark)));
     french
         || (number && starts_with_unit(next))
         || (sign && next.starts_with(|first: char| first.is_ascii_digit()))
-        || (NAMES.contains(&name)
-            && next.starts_with(|first: char| first.is_ascii_digit() || first.is_ascii_uppercase()))
+        || (next.starts_with(|first: char| first.is_ascii_digit() || first.is_ascii_uppercase())
+            && NAMES.contains(&word.trim_start_matches(|first: char| !first.is_alphanumeric())))
 }
 
 fn starts_with_unit(word: &str) -> bool {

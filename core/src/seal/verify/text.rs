@@ -5,15 +5,30 @@
 //!
 //! Source: ISO 32000-1, 7.8.2, 9.4.3, 9.10.3.
 
-use std::collections::{BTreeMap, HashMap};
+use std::collections::BTreeMap;
 
 use lopdf::{Dictionary, Document, Object, ObjectId, Stream};
 use memchr::memmem;
 
 use super::{MOST_PAGES, MOST_UNFOLDED};
 
-/// What the codes of a face mean: two bytes each.
-type Face = HashMap<u16, String>;
+/// What the codes of a face mean: two bytes each. A face of a certificate numbers its letters from 1 without a gap.
+#[derive(Default)]
+struct Face(Vec<Option<String>>);
+
+impl Face {
+    fn put(&mut self, code: u16, letters: String) {
+        let place = usize::from(code);
+        if self.0.len() <= place {
+            self.0.resize(place + 1, None);
+        }
+        self.0[place] = Some(letters);
+    }
+
+    fn letters(&self, code: u16) -> Option<&str> {
+        self.0.get(usize::from(code))?.as_deref()
+    }
+}
 
 /// Returns what each page says, without spaces and breaks, so that a line that was broken is found all the same.
 pub fn pages(file: &Document) -> Vec<String> {
@@ -90,7 +105,7 @@ pub fn plain(stream: &Stream, most: usize) -> Option<Vec<u8>> {
 fn face(file: &Document, font: ObjectId) -> Option<Face> {
     let map = file.get_dictionary(font).ok()?.get(b"ToUnicode").ok()?;
     let map = plain(file.dereference(map).ok()?.1.as_stream().ok()?, MOST_UNFOLDED / MOST_PAGES)?;
-    let mut face = Face::new();
+    let mut face = Face::default();
     for (begin, end, width) in [(&b"beginbfchar"[..], &b"endbfchar"[..], 2), (b"beginbfrange", b"endbfrange", 3)] {
         for start in memmem::find_iter(&map, begin) {
             let block = &map[start..start + memmem::find(&map[start..], end)?];
@@ -99,7 +114,7 @@ fn face(file: &Document, font: ObjectId) -> Option<Face> {
                 let (first, last) = (code(&entry[0])?, code(&entry[width - 2])?);
                 let letters = &entry[width - 1];
                 for (step, code) in (first..=last).enumerate() {
-                    face.insert(code, letter(letters, step)?);
+                    face.put(code, letter(letters, step)?);
                 }
             }
         }
@@ -127,15 +142,26 @@ fn hexadecimals(text: &[u8]) -> impl Iterator<Item = Vec<u8>> {
 
 /// Digits in pairs; what is no digit is passed over, and a last one alone stands for itself and a nought.
 fn hexadecimal(digits: Option<&[u8]>) -> Vec<u8> {
-    let digits = digits.unwrap_or_default().iter().filter_map(|byte| char::from(*byte).to_digit(16));
-    let mut bytes = vec![];
-    for (place, digit) in digits.enumerate() {
-        match (place % 2, bytes.last_mut()) {
-            (1, Some(last)) => *last |= digit as u8,
-            _ => bytes.push((digit as u8) << 4),
+    let digits = digits.unwrap_or_default();
+    let mut bytes = Vec::with_capacity(digits.len() / 2 + 1);
+    let mut high = None;
+    for digit in digits.iter().filter_map(|byte| digit(*byte)) {
+        match high.take() {
+            Some(high) => bytes.push(high << 4 | digit),
+            None => high = Some(digit),
         }
     }
+    bytes.extend(high.map(|high| high << 4));
     bytes
+}
+
+fn digit(byte: u8) -> Option<u8> {
+    match byte {
+        b'0'..=b'9' => Some(byte - b'0'),
+        b'a'..=b'f' => Some(byte - b'a' + 10),
+        b'A'..=b'F' => Some(byte - b'A' + 10),
+        _ => None,
+    }
 }
 
 /// Goes through the operators of a page and notes what is shown.
@@ -193,7 +219,7 @@ impl Scan<'_> {
     fn show(&mut self, string: &[u8]) {
         let Some(face) = self.face else { return };
         let (codes, _) = string.as_chunks::<2>();
-        for letters in codes.iter().filter_map(|code| face.get(&u16::from_be_bytes(*code))) {
+        for letters in codes.iter().filter_map(|code| face.letters(u16::from_be_bytes(*code))) {
             self.text.extend(letters.chars().filter(|letter| !letter.is_whitespace()));
         }
     }
@@ -233,7 +259,9 @@ mod tests {
 
     #[test]
     fn what_is_shown_is_read_by_the_map_of_its_face() {
-        let face = Face::from([(1, "fi".to_owned()), (0x0102, "é".to_owned())]);
+        let mut face = Face::default();
+        face.put(1, "fi".to_owned());
+        face.put(0x0102, "é".to_owned());
         let id = (7, 0);
         let (named, faces) = (BTreeMap::from([(b"Book".to_vec(), id)]), BTreeMap::from([(id, face)]));
         let mut text = String::new();
@@ -252,8 +280,8 @@ mod tests {
         let map = file.add_object(Stream::new(Dictionary::new(), map.to_vec()));
         let font = file.add_object(lopdf::dictionary! { "Type" => "Font", "ToUnicode" => map });
         let face = face(&file, font).unwrap();
-        assert_eq!((face[&0].as_str(), face[&0x5E].as_str()), (" ", "~"));
-        assert_eq!((face[&0x5F].as_str(), face[&0x60].as_str()), ("ff", "fg"));
-        assert_eq!(face[&0x3A51], "\u{2003E}");
+        assert_eq!((face.letters(0), face.letters(0x5E)), (Some(" "), Some("~")));
+        assert_eq!((face.letters(0x5F), face.letters(0x60)), (Some("ff"), Some("fg")));
+        assert_eq!((face.letters(0x3A51), face.letters(0x3A50)), (Some("\u{2003E}"), None));
     }
 }

@@ -16,8 +16,20 @@ const SIGNATURE_KEYS: [&[u8]; 8] =
     [b"Type", b"Filter", b"SubFilter", b"ByteRange", b"Contents", b"Name", b"Reason", b"M"];
 
 /// What could change a page while it is looked at; a certificate holds nothing of it.
-const ACTIVE: [&[u8]; 9] =
-    [b"JS", b"JavaScript", b"OpenAction", b"AA", b"XFA", b"OCProperties", b"RichMediaContent", b"Movie", b"Launch"];
+fn active(name: &[u8]) -> bool {
+    matches!(
+        name,
+        b"JS"
+            | b"JavaScript"
+            | b"OpenAction"
+            | b"AA"
+            | b"XFA"
+            | b"OCProperties"
+            | b"RichMediaContent"
+            | b"Movie"
+            | b"Launch"
+    )
+}
 
 /// Returns what is wrong with the updates of a file whose signatures end at `ends`, in their order.
 pub fn flaws(updates: &[Update], ends: &[usize]) -> Vec<String> {
@@ -177,7 +189,7 @@ fn acts(object: &Object) -> bool {
             _ => continue,
         };
         for (key, value) in inner.iter() {
-            if ACTIVE.contains(&key.as_slice()) || value.as_name().is_ok_and(|name| ACTIVE.contains(&name)) {
+            if active(key) || value.as_name().is_ok_and(active) {
                 return true;
             }
             open.push(value);
