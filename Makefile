@@ -6,6 +6,7 @@
 # make fuzz     looks for inputs that break a promise, 20 minutes for each kind (MINUTES=5 for less, FUZZ=pdf for one)
 # make screens  pictures of every screen in both engines, two sizes and three lights, in out/screens (index.html shows them)
 # make bench-ui how fast the screens feel, printed
+# make bench-certificate how long a certificate takes beside other programs, printed (docs/benchmarks.md; TIMES=20 for less)
 # make pictures the few of them that the README shows, anew in docs/pictures
 # make deb      the Debian package of window and command line; prints its path
 # make deb-test installs that package in a clean Debian, uses it there and removes it (as root)
@@ -20,7 +21,7 @@ SHELL := /bin/bash
 .ONESHELL:
 .SILENT:
 .DEFAULT_GOAL := run
-.PHONY: run window serve test kills fuzz screens pictures android apk deb deb-test deps deps-core deps-window deps-test bench-ui
+.PHONY: run window serve test kills fuzz screens pictures android apk deb deb-test deps deps-core deps-window deps-test bench-ui bench-certificate
 
 export PATH := $(HOME)/.cargo/bin:$(PATH)
 BUILT := $(or $(CARGO_TARGET_DIR),target)/debug
@@ -94,6 +95,10 @@ bench-ui: deps-core deps-test
 	cargo build --package mendline-core
 	MENDLINE_BUILT="$(abspath $(BUILT))" node tests/ui/bench.mjs
 
+# In release form. Chromium is one of those beside it.
+bench-certificate: deps-core deps-test tests/.venv/.bench
+	tests/.venv/bin/python tests/certificate/bench/compare.py $(or $(TIMES),50)
+
 pictures: deps-core deps-test
 	cargo build --package mendline-core
 	$(BUILT)/mendline demo --out out
@@ -143,6 +148,10 @@ tests/.venv/.installed: tests/requirements.txt
 	python3 -m venv tests/.venv
 	tests/.venv/bin/pip install --quiet --disable-pip-version-check --requirement tests/requirements.txt
 	touch tests/.venv/.installed
+
+tests/.venv/.bench: tests/certificate/bench/requirements.txt tests/.venv/.installed
+	tests/.venv/bin/pip install --quiet --disable-pip-version-check --requirement tests/certificate/bench/requirements.txt
+	touch tests/.venv/.bench
 
 define install
 missing=()
