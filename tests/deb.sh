@@ -57,8 +57,9 @@ STARTS
 chmod +x "$outside/bin/$starts"
 mkdir -p "$(dirname "$picture")"
 MENDLINE_BUILT=$outside/bin xvfb-run --auto-servernum --server-args="-screen 0 1280x1024x24 -ac" node tests/ui/installed.mjs "$picture"
-data=$root/root/.local/share/mendline
-[ -f "$data/journal.sqlite" ] || fail "no journal in $data: $(find "$root/root" -newer "$outside/files" | head)"
+home=$root/root
+data=$home/.local/share/mendline
+[ -f "$data/journal.sqlite" ] || fail "no journal in $data: $(find "$home" -newer "$outside/files" | head)"
 
 # What somebody has recorded stays when the program goes; all else goes with it.
 inside apt-get remove --yes --quiet=2 "$name" > /dev/null 2>&1
