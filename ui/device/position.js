@@ -19,8 +19,6 @@ export function createPosition({ watch, clock }) {
         stop = null;
       }
     },
-    /** Takes coordinates that somebody typed, or null to forget them. */
-    type(place) { fix = place && { ...place, accuracy: null, timestamp: clock(), source: "typed" }; },
     /** Returns the position as a fact: where, how sure, how old, or why there is none. */
     fact() {
       if (!fix) return { kind: "absent", why };
@@ -34,13 +32,4 @@ export function createPosition({ watch, clock }) {
       };
     },
   };
-}
-
-/** Returns { latitude, longitude } of "59.33258, 18.0649" or with N, S, E, W, or null. Nothing is guessed: degrees only. */
-export function readCoordinates(text) {
-  const found = /^\s*([+-]?\d{1,2}(?:\.\d+)?)\s*°?\s*([NS]?)\s*[,;\s]\s*([+-]?\d{1,3}(?:\.\d+)?)\s*°?\s*([EW]?)\s*$/i.exec(text.replaceAll("\u2212", "-"));
-  if (!found) return null;
-  const latitude = Number(found[1]) * (/s/i.test(found[2]) ? -1 : 1);
-  const longitude = Number(found[3]) * (/w/i.test(found[4]) ? -1 : 1);
-  return Math.abs(latitude) <= 90 && Math.abs(longitude) <= 180 ? { latitude, longitude } : null;
 }

@@ -37,17 +37,6 @@ export function defectsView({ nodes, length_m: length, observations, downstream 
     ${spread(observations, length).map((seen) => observation(seen, place))}${stationRule(length, 158)}` });
 }
 
-/** Returns the laterals from above: a line with its connections left and right, as seen looking downstream. */
-export function lateralsPlan({ nodes, length_m: length, laterals, patch, label }) {
-  const x = (m) => pct(m, length);
-  return drawing({ height: 128, label, inside: html`${text("0%", 13, nodes[0], { bold: true, dx: -8 })}${text("100%", 13, nodes[1], { bold: true, end: "end", dx: 8 })}
-    ${line("d-line", "0%", 50, "100%", 50)}${line("d-line", "0%", 64, "100%", 64)}
-    ${["0%", "100%"].map((end) => at(end, 57, html`<circle class="d-packer" r="12"/>`))}
-    ${patch && html`${bar(x(patch.at_m - patch.length_m / 2), 50, pct(patch.length_m, length), 14, "d-patch")}`}
-    ${laterals.map(({ at_m: m, side, covered }) => at(x(m), side === "left" ? 50 : 64, html`<path class="d-line" d="${side === "left" ? "M-4 0L-10 -20M4 0L-2 -20" : "M-4 0L-10 20M4 0L-2 20"}"/>${covered && html`<path class="d-heavy" d="M-6 ${side === "left" ? 1 : -1}H6"/>`}`))}
-    ${stationRule(length, 98)}` });
-}
-
 const geometry = (length, crown) => ({ x: (m) => pct(m, length), crown: (m) => crown + (FALL * m) / length, middle: (m) => crown + BORE / 2 + (FALL * m) / length, length, top: crown });
 
 const ground = () => html`<line class="d-heavy" x1="-22" y1="26" x2="-11" y2="26"/>${at("0%", 0, html`<line class="d-heavy" x1="11" y1="26" x2="13" y2="26"/>`)}

@@ -1,8 +1,7 @@
-// Pair: two answers side by side. "Does not apply" asks because.
+// Pair: two answers side by side.
 
 import { flag, html } from "../html.js";
 import { say } from "../text/say.js";
-import { field } from "./field.js";
 import { icon } from "./icon.js";
 
 /** Returns the question with its answers { value, label }. `quiet` hides the legend where the words stand above; `needed` must be answered. */
@@ -14,9 +13,3 @@ export const yesNo = ({ legend, name, picked, quiet, needed }) => pair({
   legend, name, quiet, picked, needed, as: "yes",
   options: [{ value: "yes", label: say("pair.yes") }, { value: "no", label: say("pair.no") }],
 });
-
-/** Returns a task's answer: done, or does not apply with the reason, which is then asked for. */
-export const doneOrNot = ({ legend, name, picked, because = "", problem }) => html`${pair({
-  legend, name, picked, quiet: true,
-  options: [{ value: "done", label: say("task.done") }, { value: "not_applicable", label: say("task.not_applicable") }],
-})}${picked === "not_applicable" && field({ id: `${name}-because`, name: `${name}_because`, label: say("task.because"), value: because, kind: "why", problem })}`;

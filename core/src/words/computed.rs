@@ -66,7 +66,7 @@ pub fn given(worked: &Worked) -> Vec<Named> {
     .collect()
 }
 
-/// Returns all values that came out, in the order of the check's list.
+/// Returns all values that came out, in the order of the check's list; what there is no value for is left out.
 pub fn came_out(name: &str, result: &Value) -> Vec<Named> {
     let out = check(name).map_or(&[] as &[_], |check| check.out);
     out.iter().filter(|(key, ..)| *key != "caution").filter_map(|(key, unit, _)| one(result, key, unit)).collect()
@@ -104,7 +104,7 @@ fn check(name: &str) -> Option<&'static Check> {
 }
 
 fn one(result: &Value, key: &str, unit: &str) -> Option<Named> {
-    let value = result.get(key)?;
+    let value = result.get(key).filter(|value| !value.is_null())?;
     Some(Named { name: say(&format!("worked-out-{key}"), &[]), value: said(value, unit) })
 }
 

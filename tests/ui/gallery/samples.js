@@ -19,7 +19,7 @@ import { doNow, note } from "/parts/note.js";
 import { alarm } from "/parts/alarm.js";
 import { entry } from "/parts/entry.js";
 import { choice } from "/parts/choice.js";
-import { doneOrNot, pair, yesNo } from "/parts/pair.js";
+import { pair, yesNo } from "/parts/pair.js";
 import { field, file, lines, picks } from "/parts/field.js";
 import { table } from "/parts/table.js";
 import { light } from "/parts/light.js";
@@ -27,7 +27,7 @@ import { liveCure, liveHold } from "/parts/live.js";
 import { problemList, refusalNote } from "/parts/problem-list.js";
 import { dialog } from "/parts/dialog.js";
 import { figure } from "/drawings/svg.js";
-import { defectsView, lateralsPlan, lineView } from "/drawings/line.js";
+import { defectsView, lineView } from "/drawings/line.js";
 import { detail } from "/drawings/detail.js";
 import { faces } from "/parts/faces.js";
 import { tempRule } from "/drawings/temp-rule.js";
@@ -97,8 +97,8 @@ export const SAMPLES = {
     deck: deck({ more: usual({ repair: "R-07" }), act: act({ label: "Mark is at the pipe mouth", note: "records the time, place and you", does: { do: "x" } }) }) }),
   staging: () => page({ mast: html`${mast({ ...tallow, title: "Staging", side: ["R-07", "10:52"], stage: 0 })}${others([{ repair: "R-05", manhole: "MH 118", due_ms: 300e3 }])}`,
     main: html`<main class="stage"><h2 class="head-row">Each: done, or why not <small>2 of 14 open</small></h2>${conditions([
-      { state: "open", text: "Packer tested", note: "0.5 bar, the sheet’s test pressure, 5 min, no drop. Restrained, nobody beside it.", inside: doneOrNot({ legend: "Packer tested", name: "packer" }) },
-      { state: "waived", text: "Residents told", note: "Drains out of use until about 15:30.", inside: doneOrNot({ legend: "Residents told", name: "res", picked: "not_applicable", because: "no house drains into this length" }) }], "tasks")}
+      { state: "open", text: "Packer tested", note: "0.5 bar, the sheet’s test pressure, 5 min, no drop. Restrained, nobody beside it.", inside: pair({ legend: "Packer tested", name: "packer", quiet: true, options: [{ value: "done", label: "Done" }, { value: "not_applicable", label: "Does not apply" }] }) },
+      { state: "waived", text: "Residents told", note: "Drains out of use until about 15:30.", inside: pair({ legend: "Residents told", name: "res", quiet: true, picked: "not_applicable", options: [{ value: "done", label: "Done" }, { value: "not_applicable", label: "Does not apply" }] }) }], "tasks")}
       ${section({ title: "Air at MH 214", aside: "last 10:49, next by 11:19", inside: readings([{ label: "Oxygen", value: "20.9", unit: "%" }, { label: "Flammable", value: "0", unit: "% LEL" }, { label: "H₂S", value: "0", unit: "ppm" }, { label: "CO", value: "2", unit: "ppm" }], "air") })}</main>`,
     deck: deck({ gate: gate({ reason: "Test push closed: 2 open" }), act: act({ label: "Packer tested", note: "records the time and you", mark: "tick", does: { do: "x" } }) }) }),
   "wet-out": () => wetOut(false),
@@ -159,7 +159,6 @@ export const SAMPLES = {
       ${field({ id: "name", label: "Name", value: "Ekdal & <b>", problem: "Name: is missing." })}${lines({ id: "l", label: "What was seen", value: "first\nsecond" })}${picks({ id: "p", label: "Material", value: "b", options: [{ value: "a", label: "Clay" }, { value: "b", label: "Concrete" }] })}${file({ id: "f", label: "Photo", accept: "image/*", camera: true })}
       ${held({ label: "Joined at 13:02:10", note: "Next tap: target pressure reached" })}
       ${clock({ what: "Less than a minute", ms: 42_300, note: "to 13:36" })}${clock({ what: "More than an hour", ms: 3_905_000, count: true })}
-      ${figure({ inside: lateralsPlan({ nodes: ["MH 214", "MH 215"], length_m: 46.8, label: "Laterals from above", patch: { at_m: 18.57, length_m: 0.6 }, laterals: [{ at_m: 6.35, side: "left" }, { at_m: 24.1, side: "right", covered: true }] }), caption: "Laterals, from above" })}
       ${figure({ inside: lineView({ nodes: ["CO 3", "MH 9"], length_m: 8.4, hose_from: "end", rope_from: "start", packer: { at_m: 3, length_m: 1 }, patch: { at_m: 3, length_m: 0.6 }, target_m: 3, target_named: true, label: "hose from the right" }), caption: "Hose from the right" })}
       ${faces({ seam: 2, marks: [{ from: 1, to: 4 }, { from: 9, kind: "lateral" }] })}
       ${figure({ flush: true, inside: sumRule({ id: "s2", nominal: 140, left: 106, errors: [19, 10, 5], asked: 150, label: "short cover" }) })}

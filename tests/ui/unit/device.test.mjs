@@ -1,7 +1,7 @@
 import test from "node:test";
 import assert from "node:assert/strict";
 import "../words.mjs";
-import { createPosition, readCoordinates } from "../../../ui/device/position.js";
+import { createPosition } from "../../../ui/device/position.js";
 import { createCues } from "../../../ui/device/cue.js";
 import { createLight } from "../../../ui/device/light.js";
 import { createAnnouncer } from "../../../ui/device/announce.js";
@@ -43,19 +43,6 @@ test("a receiver that fails later does not take back a place that is known", () 
   at.found({ latitude: 1, longitude: 2, accuracy: undefined, timestamp: 12_000 }, "browser");
   at.failed("unavailable");
   assert.deepEqual(position.fact(), { kind: "fix", lat_e7: 10_000_000, lon_e7: 20_000_000, accuracy_mm: null, age_ms: 0, source: "browser" });
-});
-
-test("typed coordinates say that they were typed", () => {
-  const { position } = watched();
-  position.type(readCoordinates("59.33258, 18.0649"));
-  assert.equal(position.fact().source, "typed");
-  assert.equal(position.fact().accuracy_mm, null);
-});
-
-test("coordinates are read in degrees, or not at all", () => {
-  assert.deepEqual(readCoordinates("59.33258, 18.0649"), { latitude: 59.33258, longitude: 18.0649 });
-  assert.deepEqual(readCoordinates("33.9° S 18.4° W"), { latitude: -33.9, longitude: -18.4 });
-  for (const no of ["", "59", "91, 0", "0, 181", "59 20 10 18 3 5", "north"]) assert.equal(readCoordinates(no), null, no);
 });
 
 test("a device without sound or vibration is no error", () => {

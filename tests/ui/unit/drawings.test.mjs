@@ -3,7 +3,7 @@ import assert from "node:assert/strict";
 import { sound, values, words } from "./kit.mjs";
 import "../words.mjs";
 import { figure, multiple, pct, ticks } from "../../../ui/drawings/svg.js";
-import { defectsView, lateralsPlan, lineView } from "../../../ui/drawings/line.js";
+import { defectsView, lineView } from "../../../ui/drawings/line.js";
 import { detail } from "../../../ui/drawings/detail.js";
 import { clockFace, mirrored } from "../../../ui/drawings/clock-face.js";
 import { tempRule } from "../../../ui/drawings/temp-rule.js";
@@ -68,13 +68,6 @@ test("line: no line down from a name crosses another name", () => {
   assert.ok(names.length >= 3, `${names.length} names`);
   const lines = [...text.matchAll(/<line class="d-thin" x1="([\d.]+)%" y1="(84|68|52)"/g)].map(([, x, y]) => ({ x: Number(x), y: Number(y) }));
   for (const { name, y, from, to } of names) for (const one of lines) assert.ok(one.y >= y + 4 || one.x <= from || one.x >= to, `a line at ${one.x} % runs through ${name}`);
-});
-
-test("laterals from above: left and right of the flow", () => {
-  const text = sound(lateralsPlan({ nodes: ["a", "b"], length_m: 10, label: "x", laterals: [{ at_m: 2, side: "left" }, { at_m: 5, side: "right", covered: true }] }));
-  assert.match(text, /<svg x="20%" y="50"/);
-  assert.match(text, /<svg x="50%" y="64"/);
-  assert.equal(text.match(/M-6 -1H6/g).length, 1);
 });
 
 test("detail: patch, defect and packer to one scale; cover on each side", () => {

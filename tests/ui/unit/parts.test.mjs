@@ -24,7 +24,7 @@ import { doNow, note } from "../../../ui/parts/note.js";
 import { alarm } from "../../../ui/parts/alarm.js";
 import { entry } from "../../../ui/parts/entry.js";
 import { choice } from "../../../ui/parts/choice.js";
-import { doneOrNot, pair, yesNo } from "../../../ui/parts/pair.js";
+import { pair, yesNo } from "../../../ui/parts/pair.js";
 import { field, file, lines, picks } from "../../../ui/parts/field.js";
 import { table } from "../../../ui/parts/table.js";
 import { light } from "../../../ui/parts/light.js";
@@ -177,11 +177,6 @@ test("choice: what does not fit stays, closed, with its reason", () => {
 test("pair: nothing is picked unless it was", () => {
   assert.doesNotMatch(sound(yesNo({ legend: "Soaked", name: "s" })), /checked/);
   assert.match(sound(pair({ legend: "Edge", name: "e", picked: "lifted", options: [{ value: "bonded", label: "Bonded" }, { value: "lifted", label: "Lifted" }] })), /value="lifted"\s+checked/);
-});
-
-test("a task that does not apply asks because, one that is done does not", () => {
-  assert.match(words(sound(doneOrNot({ legend: "Residents told", name: "res", picked: "not_applicable", because: "" }))), /because/);
-  assert.doesNotMatch(words(sound(doneOrNot({ legend: "Residents told", name: "res", picked: "done" }))), /because/);
 });
 
 test("fields keep what was typed and link their problem", () => {

@@ -6,7 +6,7 @@ use super::labels::Area;
 use super::sheet::{Sheet, corners};
 use super::text;
 use super::words;
-use crate::certificate::content::{Kind, Seal};
+use crate::certificate::content::{Content, Kind, Seal};
 use crate::certificate::display::Role;
 use crate::words::tell;
 use qrcodegen::{QrCode, QrCodeEcc};
@@ -19,7 +19,7 @@ const CODE: f64 = 21.0;
 
 /// Returns the height of the block in mm.
 pub fn height(sheet: &Sheet) -> f64 {
-    let code = code(sheet);
+    let code = sheet.code;
     let text: usize = rows(sheet, code.is_some()).iter().map(|(_, lines)| lines.len()).sum();
     let least = if code.is_some() { CODE + 0.8 } else { 0.0 };
     (0.6 + text as f64 * STEP + 1.5).max(least).max(15.0)
@@ -28,7 +28,7 @@ pub fn height(sheet: &Sheet) -> f64 {
 /// Sets the block below the cursor.
 pub fn set(sheet: &mut Sheet) {
     let top = sheet.y;
-    let code = code(sheet);
+    let code = sheet.code;
     let rows = rows(sheet, code.is_some());
     sheet.rule(top - 0.6, rule::FINE);
     sheet.y += 0.6;
@@ -40,7 +40,7 @@ pub fn set(sheet: &mut Sheet) {
     });
     if let Some(code) = code {
         let alt = tell!("cert-head-qr_code_with_what_the");
-        sheet.figure(&alt, |sheet| draw(sheet, &code, (grid::RIGHT - CODE, top + 1.4)));
+        sheet.figure(&alt, |sheet| draw(sheet, code, (grid::RIGHT - CODE, top + 1.4)));
     }
 }
 
@@ -109,9 +109,9 @@ fn sealed(sheet: &Sheet) -> Option<(String, String)> {
     }
 }
 
-/// The code, unless there is none to draw: on a rehearsal, or where its text is too long for a code.
-fn code(sheet: &Sheet) -> Option<QrCode> {
-    let text = sheet.content.qr.as_ref().filter(|_| !sheet.is(Kind::Rehearsal))?;
+/// Returns the code, unless there is none to draw: on a rehearsal, or where its text is too long for a code.
+pub fn code(content: &Content) -> Option<QrCode> {
+    let text = content.qr.as_ref().filter(|_| content.kind != Kind::Rehearsal)?;
     QrCode::encode_text(&text.to_uppercase(), QrCodeEcc::Medium).ok()
 }
 

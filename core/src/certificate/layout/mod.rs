@@ -54,9 +54,10 @@ pub fn lay_out(content: &Content, fonts: &Fonts) -> Result<Document, Certificate
 fn settled(content: &Content, fonts: &Fonts) -> Result<Document, CertificateError> {
     let clock = Clock::at_offset(content.utc_offset_min)?;
     let shown = photos::examine(&content.photos);
+    let code = head::code(content);
     let mut references = References::new();
     for _ in 0..MOST_PASSES {
-        let mut sheet = Sheet::new(content, fonts, clock, &references, &shown);
+        let mut sheet = Sheet::new(content, fonts, clock, &references, &shown, code.as_ref());
         set(&mut sheet);
         if sheet.found == references {
             return Ok(finished(sheet));

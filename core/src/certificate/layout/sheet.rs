@@ -11,6 +11,7 @@ use crate::certificate::display::{
     Bookmark, Element, Item, Line, Mark, Page, Pen, Picture, Role, Shape, SignaturePlace, Text,
 };
 use crate::certificate::fonts::Fonts;
+use qrcodegen::QrCode;
 
 /// Letters of the words for a figure: a text in the file has at most 32 767 bytes (ISO 19005-3, 6.1.13).
 const MOST_OF_ALT: usize = 8_000;
@@ -24,6 +25,8 @@ pub struct Sheet<'a> {
     references: &'a References,
     /// What can be shown of each photo.
     pub shown: &'a [Shown],
+    /// The code of the first page.
+    pub code: Option<&'a QrCode>,
     /// Where headings stand now.
     pub found: References,
     pub bookmarks: Vec<Bookmark>,
@@ -57,6 +60,7 @@ impl<'a> Sheet<'a> {
         clock: Clock,
         references: &'a References,
         shown: &'a [Shown],
+        code: Option<&'a QrCode>,
     ) -> Self {
         let (width, height) = grid::size(content.paper);
         Self {
@@ -65,6 +69,7 @@ impl<'a> Sheet<'a> {
             clock,
             references,
             shown,
+            code,
             found: References::new(),
             bookmarks: Vec::new(),
             signatures: Vec::new(),
