@@ -44,7 +44,7 @@ test("a calculation takes and gives inches, psi and pounds-force for a reader of
   await page.locator("#w-gauge_bar").fill("20");
   await page.locator("#w-inside_diameter_mm").fill("8");
   // 20 psi on a circle of 8 in: 20 · π/4 · 8² = 1005.3 pounds-force.
-  await page.getByText("1005.3\u00a0lbf").waitFor();
+  await page.locator("#root").getByText("1005.3\u00a0lbf").waitFor();
   await close();
 });
 
@@ -57,6 +57,6 @@ test("a slip of the unit in a calculation of a repair is asked about, and nothin
   await page.locator("#w-inside_diameter_mm").fill("8");
   await page.locator('[data-means="w-inside_diameter_mm"][data-value="8 in"]').click();
   // 120 000 Pa on a circle of 0.2032 m: π/4 · 0.2032² · 120 000 = 3891.5 N.
-  await page.getByText("3891.5\u00a0N").waitFor();
+  await page.locator("#root").getByText("3891.5\u00a0N").waitFor();
   await close();
 });

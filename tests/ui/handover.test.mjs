@@ -54,7 +54,7 @@ for (const size of SIZES) {
     // The first one hears of it by the second one's file.
     await carried(asker(other.address), api, hold.id);
     await first.page.reload();
-    await first.page.getByText(/has taken the hold over/).waitFor();
+    await first.page.locator("#root").getByText(/has taken the hold over/).waitFor();
     assert.deepEqual(await flaws(first.page), []);
     await Promise.all([first.close(), second.close()]);
   });
@@ -66,7 +66,7 @@ test("a hold that was handed over is taken back by the same phone, and a wrong p
   await second.page.setInputFiles("#by-code-camera", { name: "blank.png", mimeType: "image/png", buffer: blank });
   await second.page.waitForTimeout(GHOSTS_MS);
   await second.page.locator(".deck > .act").click();
-  await second.page.getByText(/no code of a hold in this picture/).waitFor();
+  await second.page.locator("#root").getByText(/no code of a hold in this picture/).waitFor();
   await first.page.waitForTimeout(GHOSTS_MS);
   await first.page.getByRole("button", { name: /Take it back/ }).click();
   await first.page.getByRole("heading", { level: 1, name: "Hold", exact: true }).waitFor();

@@ -13,24 +13,24 @@ for (const size of SIZES) {
     await walk.goOn();
     await new Promise((later) => setTimeout(later, 1_000));
     const { page, close } = await served.open(size, { hash: `#/repair/${walk.id}/paper` });
-    await page.getByText("Key in from paper").click();
+    await page.locator("#root").getByText("Key in from paper").click();
     await page.getByRole("heading", { name: "Key in from paper" }).waitFor();
     // The sheet says when the repair was opened: nothing on it can be earlier, and this test has no minutes to wait.
     const opened = new Date(walk.view.repair.opened.moment.at_ms + 1000);
     const two = (n) => String(n).padStart(2, "0");
     const day = `${opened.getFullYear()}-${two(opened.getMonth() + 1)}-${two(opened.getDate())}`;
     const clock = `${two(opened.getHours())}:${two(opened.getMinutes())}:${two(opened.getSeconds())}`;
-    await page.getByText("Yes", { exact: true }).click();
+    await page.locator("#root").getByText("Yes", { exact: true }).click();
     await page.locator("#paper-day").fill(day);
     await page.locator("#paper-time").evaluate((input, value) => { input.step = "1"; input.value = value; input.dispatchEvent(new Event("input", { bubbles: true })); }, clock);
     assert.deepEqual(await flaws(page), []);
     await page.waitForTimeout(600);
-    await page.getByText("Go to the stage").click();
+    await page.locator("#root").getByText("Go to the stage").click();
     await page.getByRole("heading", { name: "Staging" }).waitFor();
     assert.match(await page.locator("main").innerText(), /^From paper/);
     await page.waitForTimeout(600);
     await page.locator(".deck > .act").click();
-    await page.getByText("from paper", { exact: false }).nth(1).waitFor();
+    await page.locator("#root").getByText("from paper", { exact: false }).nth(1).waitFor();
     assert.deepEqual(await flaws(page), []);
     const { repair } = await served.api.ask({ do: "repair", repair: walk.id });
     const [first] = Object.values(repair.attempts[0].answers);
@@ -39,7 +39,7 @@ for (const size of SIZES) {
     assert.ok(first.at.ago_ms > 0, "how much later it was keyed in is kept");
     await goTo(page, `#/repair/${walk.id}/keyed`);
     await page.waitForTimeout(600);
-    await page.getByText("No", { exact: true }).click();
+    await page.locator("#root").getByText("No", { exact: true }).click();
     await goTo(page, `#/repair/${walk.id}`);
     assert.doesNotMatch(await page.locator("main").innerText(), /^From paper/);
     await close();

@@ -49,7 +49,7 @@ test("a defect that was read from the other node, looking the other way, is open
   const typed = { asset: HOSTILE, upstream: "MH 9", downstream: "MH 10", street: HOSTILE, material: "clay", words: HOSTILE };
   for (const [name, text] of Object.entries(typed)) await page.fill(`#hand-${name}`, text);
   await act.click();
-  await page.getByText("Still missing: the length of the line, the nominal size, where the defect begins.").waitFor();
+  await page.locator("#root").getByText("Still missing: the length of the line, the nominal size, where the defect begins.").waitFor();
   for (const [id, text] of Object.entries({ length_um: "38.4", height_um: "200", from_um: "31", to_um: "31,28", hour_from: "1", hour_to: "4" })) await page.fill(`#${id}`, text);
   await page.locator("label:has(input[name='seen.counted_from'][value=downstream])").click();
   await page.locator("label:has(input[name='seen.looking'][value=upstream])").click();
@@ -60,7 +60,7 @@ test("a defect that was read from the other node, looking the other way, is open
   assert.deepEqual([repair.defect.from_um, repair.defect.to_um], [7_120_000, 7_400_000]);
   assert.deepEqual(repair.defect.observations[0].around, { kind: "between", from: 8, to: 11 });
   await page.evaluate(() => { location.hash = "#/search"; });
-  await page.getByText(HOSTILE).first().waitFor();
+  await page.locator("#root").getByText(HOSTILE).first().waitFor();
   assert.equal(await page.locator("img").count(), 0);
   await close();
 });
@@ -68,7 +68,7 @@ test("a defect that was read from the other node, looking the other way, is open
 test("from an hour to the same hour is asked once, and the answer is kept with the defect", { timeout: 60_000 }, async () => {
   const { page, act, close } = await open(`#/intake/${file}/2`);
   await page.locator(".choice label b", { hasText: "Displaced joint" }).click();
-  assert.equal(await page.getByText("From an hour to the same hour means:").count(), 0);
+  assert.equal(await page.locator("#root").getByText("From an hour to the same hour means:").count(), 0);
   await act.click();
   await page.getByRole("heading", { name: "From an hour to the same hour means:" }).waitFor();
   await page.locator(".pair label", { hasText: "All round" }).click();
@@ -82,7 +82,7 @@ test("from an hour to the same hour is asked once, and the answer is kept with t
 test("lines are found by street, node or key", { timeout: 60_000 }, async () => {
   const { page, close } = await open("#/intake");
   await page.fill("#intake-text", "lantern 122");
-  await page.getByText("2 of 7").waitFor();
+  await page.locator("#root").getByText("2 of 7").waitFor();
   assert.deepEqual(await page.locator("a.way b").allInnerTexts(), ["MH 122 to MH 123", "CO 7 to MH 122", "Enter a defect by hand"]);
   await close();
 });
@@ -91,30 +91,30 @@ test("an inspection file is taken in from the disk, a broken one is refused with
   const { page, act, close } = await open("#/intake");
   await page.setInputFiles("#inspection-file", { name: "cut.txt", mimeType: "text/plain", buffer: readFileSync(INSPECTION).subarray(0, 40) });
   await act.click();
-  await page.getByText("cut.txt was not taken in.").waitFor();
+  await page.locator("#root").getByText("cut.txt was not taken in.").waitFor();
   await page.setInputFiles("#inspection-file", INSPECTION);
   await act.click();
-  await page.getByText("quillmere.txt").waitFor();
+  await page.locator("#root").getByText("quillmere.txt").waitFor();
   await close();
 });
 
 test("a plan is computed at every change and written only when it is accepted", { timeout: 60_000 }, async () => {
   const { page, act, close } = await open(`#/repair/${ids.taken}/plan`);
   const before = await api.ask({ do: "record", repair: ids.taken });
-  await page.getByText("Closed: temperatures missing").waitFor();
+  await page.locator("#root").getByText("Closed: temperatures missing").waitFor();
   const measure = async (degrees) => { for (const [i, id] of ["resin_mc", "air_mc", "pipe_mc"].entries()) await page.fill(`#${id}`, degrees[i]); };
   await measure(["27", "25", "12"]);
-  await page.getByText(/Closed: \d+\smin \d+\ss too short/).waitFor();
-  await page.getByText("It can’t be waived.").waitFor();
+  await page.locator("#root").getByText(/Closed: \d+\smin \d+\ss too short/).waitFor();
+  await page.locator("#root").getByText("It can’t be waived.").waitFor();
   await act.click();
   assert.equal(await page.evaluate(() => document.activeElement.id), "resin_mc");
   assert.deepEqual(await api.ask({ do: "record", repair: ids.taken }), before);
   await measure(["14", "12", "9.5"]);
-  await page.getByText("Accept this plan").waitFor();
+  await page.locator("#root").getByText("Accept this plan").waitFor();
   // Whoever taps before it was computed anew sees it first.
   await page.fill("#resin_mc", "15");
   await act.click();
-  await page.getByText("warmest: resin, 15 °C").waitFor();
+  await page.locator("#root").getByText("warmest: resin, 15 °C").waitFor();
   assert.deepEqual(await api.ask({ do: "record", repair: ids.taken }), before);
   await act.click();
   await heading(page, "Planned");
@@ -126,14 +126,14 @@ test("a plan is computed at every change and written only when it is accepted", 
 test("a short cover goes to the foreman, in a dialog with his reason", { timeout: 60_000 }, async () => {
   const { page, act, close } = await open(`#/repair/${(await new Walk(api).open({ number: "R-20" })).id}/plan`);
   for (const [id, degrees] of [["resin_mc", "14"], ["air_mc", "12"], ["pipe_mc", "10"]]) await page.fill(`#${id}`, degrees);
-  await page.getByText("Accept this plan").waitFor();
+  await page.locator("#root").getByText("Accept this plan").waitFor();
   await page.locator("#pick-patch label", { hasText: "400 mm" }).first().click();
-  await page.getByText("Closed: cover short").waitFor();
+  await page.locator("#root").getByText("Closed: cover short").waitFor();
   await page.getByRole("button", { name: /Ask the foreman/ }).click();
   await page.locator("dialog[open] textarea").fill("The owner asked for the short one.");
   await page.locator("dialog[open] .act").click();
-  await page.getByText("The owner asked for the short one.").waitFor();
-  await page.getByText("Accept this plan").waitFor();
+  await page.locator("#root").getByText("The owner asked for the short one.").waitFor();
+  await page.locator("#root").getByText("Accept this plan").waitFor();
   await act.click();
   await heading(page, "Planned");
   await close();
@@ -203,12 +203,12 @@ test("a record is checked: whole, changed by a letter, cut at the end", { timeou
     await heading(page, name);
   };
   await check("whole.json", () => {});
-  await page.getByText("Chain is whole").waitFor();
-  await page.getByText("But the repair is not complete, or not signed.").waitFor();
+  await page.locator("#root").getByText("Chain is whole").waitFor();
+  await page.locator("#root").getByText("But the repair is not complete, or not signed.").waitFor();
   await check("changed.json", (brought) => { brought.entries[9].body = brought.entries[9].body.replace(/\d/, (digit) => (Number(digit) + 1) % 10); });
   await page.getByRole("img", { name: /Chain of/ }).getByText("entry 10 does not fit").waitFor();
   await check("cut.json", (brought) => brought.entries.pop());
-  await page.getByText("Entries are missing at the end").first().waitFor();
+  await page.locator("#root").getByText("Entries are missing at the end").first().waitFor();
   await close();
 });
 
@@ -231,11 +231,11 @@ test("a drawn line is seen again after a new start, and is sent in thousandths o
   await page.reload();
   await page.locator(".pad-ink polyline").waitFor();
   await act.click();
-  await page.getByText("Tomas Ekdal, technician").first().waitFor();
+  await page.locator("#root").getByText("Tomas Ekdal, technician").first().waitFor();
   const { repair } = await api.ask({ do: "repair", repair: done.id });
   const [stroke] = repair.signatures[0].strokes;
   assert.deepEqual([stroke[0], stroke.at(-1)].map(([x]) => Math.round(x / 100)), [1, 9]);
-  await page.getByText("Next signs: the Foreman.").waitFor();
+  await page.locator("#root").getByText("Next signs: the Foreman.").waitFor();
   await close();
 });
 
@@ -244,7 +244,7 @@ test("a value is corrected with its reason, and old and new stand in the review"
   await page.getByRole("link", { name: "Bare end, front 198 mm" }).click();
   await page.fill("#corrected-value", "199");
   await act.click();
-  await page.getByText("Why it was wrong: is missing.").waitFor();
+  await page.locator("#root").getByText("Why it was wrong: is missing.").waitFor();
   await page.fill("#correct-why", "Read at the wrong edge.");
   await act.click();
   await page.getByRole("link", { name: "Bare end, front 199 mm" }).waitFor();
@@ -273,8 +273,8 @@ test("the first start leads from the invented examples to who is there, and back
   await page.locator(".choice label b", { hasText: "Ines Varga" }).click();
   await act.click();
   await heading(page, "Today, crew 3");
-  await page.getByText("Ines Varga taps on this device").waitFor();
-  await page.getByText("No repair yet").waitFor();
+  await page.locator("#root").getByText("Ines Varga taps on this device").waitFor();
+  await page.locator("#root").getByText("No repair yet").waitFor();
   await close();
   await own.stop();
 });

@@ -30,7 +30,7 @@ async function checked(size) {
   // A touch on an act that has just appeared counts as a ghost.
   await page.waitForTimeout(500);
   await page.locator(".deck > .act").click();
-  await page.getByText(`The record names ${photos.length} photos by their SHA-256.`).waitFor();
+  await page.locator("#root").getByText(`The record names ${photos.length} photos by their SHA-256.`).waitFor();
   const verdict = () => page.locator(".verdict h2").innerText();
   assert.equal(await verdict(), REHEARSAL);
   /** Brings files, and waits for the sum of all that were brought so far. */
@@ -38,7 +38,7 @@ async function checked(size) {
     await page.locator("#original-files").setInputFiles(files);
     await page.waitForTimeout(500);
     await page.getByRole("button", { name: /Compare them/ }).click();
-    await page.getByText(`Of ${photos.length} photos ${found} are there byte for byte, ${changed} changed, ${missing} not brought yet.`).waitFor({ timeout: 30_000 });
+    await page.locator("#root").getByText(`Of ${photos.length} photos ${found} are there byte for byte, ${changed} changed, ${missing} not brought yet.`).waitFor({ timeout: 30_000 });
   };
   return { page, close, verdict, compare };
 }
@@ -48,8 +48,8 @@ for (const size of SIZES) {
     const { page, close, verdict, compare } = await checked(size);
     await compare([...photos, { name: "holiday.jpg", mimeType: "image/jpeg", buffer: Buffer.from([0xff, 0xd8, 0xff, 0xd9]) }], photos.length, 0, 0);
     assert.equal(await verdict(), REHEARSAL);
-    await page.getByText("No original photo was changed").waitFor();
-    await page.getByText("not named in the record").waitFor();
+    await page.locator("#root").getByText("No original photo was changed").waitFor();
+    await page.locator("#root").getByText("not named in the record").waitFor();
     assert.deepEqual(await flaws(page), []);
     await close();
   });
@@ -59,10 +59,10 @@ test("a photo that is missing says nothing about the certificate, and may come l
   const { page, close, verdict, compare } = await checked(SIZES[1]);
   await compare(photos.slice(1), photos.length - 1, 0, 1);
   assert.equal(await verdict(), REHEARSAL);
-  await page.getByText("not among the files that were brought").waitFor();
-  await page.getByText("No original photo was changed").waitFor();
+  await page.locator("#root").getByText("not among the files that were brought").waitFor();
+  await page.locator("#root").getByText("No original photo was changed").waitFor();
   await compare(photos.slice(0, 1), photos.length, 0, 0);
-  assert.equal(await page.getByText("not among the files that were brought").count(), 0);
+  assert.equal(await page.locator("#root").getByText("not among the files that were brought").count(), 0);
   await close();
 });
 
@@ -75,9 +75,9 @@ test("a changed photo changes the finding but not the file's, until the right on
   assert.equal(await verdict(), "Changed, or not complete");
   const lead = await page.locator(".verdict-lead").innerText();
   assert.match(lead, /1 were changed since they were recorded\. The file itself was not changed\. Ask for the photo as it was taken\.$/);
-  await page.getByText("An original photo was changed").waitFor();
-  await page.getByText("Unchanged since it was signed").waitFor();
-  await page.getByText("changed: the file bears its name and holds something else").waitFor();
+  await page.locator("#root").getByText("An original photo was changed").waitFor();
+  await page.locator("#root").getByText("Unchanged since it was signed").waitFor();
+  await page.locator("#root").getByText("changed: the file bears its name and holds something else").waitFor();
   assert.deepEqual(await flaws(page), []);
   await compare([first], photos.length, 0, 0);
   assert.equal(await verdict(), REHEARSAL);

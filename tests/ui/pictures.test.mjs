@@ -21,7 +21,7 @@ test("a photo is chosen, seen, kept as it is, and shown among those of the attem
   // A touch on an act that has just appeared counts as a ghost.
   await page.waitForTimeout(500);
   await page.locator(".deck > .act").click();
-  await page.getByText("Take or choose a picture first.").waitFor();
+  await page.locator("#root").getByText("Take or choose a picture first.").waitFor();
   const taken = await file("code-128-askew.jpg");
   await page.locator("#photo-file").setInputFiles(taken);
   await page.locator(".chosen img").waitFor();
@@ -45,7 +45,7 @@ for (const size of SIZES) {
     const { page, close } = await served.open(size, { hash: `#/repair/${walk.id}/mark/${original.sha256}` });
     await page.waitForFunction(() => document.querySelector(".mark img")?.naturalWidth === 1600);
     await page.locator(".deck > .act").click();
-    await page.getByText("Draw on the photo first.").waitFor();
+    await page.locator("#root").getByText("Draw on the photo first.").waitFor();
     const pad = page.locator(".mark-pad");
     await pad.scrollIntoViewIfNeeded();
     const box = await pad.boundingBox();
@@ -81,15 +81,15 @@ test("labels fill the lots, a wrong one says why and leaves nothing behind", { t
   const before = (await photosNow()).length;
   const choose = async (name) => page.locator("main form input[type=file]").last().setInputFiles(await file(name));
   await choose("wrong-check-digit.png");
-  await page.getByText("has a wrong check digit: 0 stands there, 2 is right").waitFor();
+  await page.locator("#root").getByText("has a wrong check digit: 0 stands there, 2 is right").waitFor();
   await choose("too-blurred.jpg");
-  await page.getByText("No code was found in the picture.").waitFor();
+  await page.locator("#root").getByText("No code was found in the picture.").waitFor();
   assert.equal((await photosNow()).length, before);
   await choose("data-matrix-askew.jpg");
-  await page.getByText("product 09506000134352, lot 26-0811-A, good until 2027-02-28").waitFor();
-  await page.getByText("Label of part B", { exact: true }).first().waitFor();
+  await page.locator("#root").getByText("product 09506000134352, lot 26-0811-A, good until 2027-02-28").waitFor();
+  await page.locator("#root").getByText("Label of part B", { exact: true }).first().waitFor();
   await choose("day-left-open.png");
-  await page.getByText("lot 26/0809-B, good until 2028-02-29").waitFor();
+  await page.locator("#root").getByText("lot 26/0809-B, good until 2028-02-29").waitFor();
   await page.getByRole("link", { name: "Photograph it" }).first().waitFor();
   await choose("lot-only.png");
   await page.locator(".conditions p", { hasText: /^lot GM-5512$/ }).waitFor();

@@ -86,7 +86,7 @@ for (const size of SIZES) {
     await dialog.getByRole("button", { name: /Waive/ }).click();
     await says(page, "Accept this plan");
     assert.equal(await page.locator("dialog[open]").count(), 0);
-    await page.getByText("Seen on camera, the joint is sound.").first().waitFor();
+    await page.locator("#root").getByText("Seen on camera, the joint is sound.").first().waitFor();
     await act(page).click();
     await page.getByRole("heading", { level: 1, name: "Planned" }).waitFor();
     const { repair } = await served.api.ask({ do: "repair", repair: id });

@@ -10,12 +10,12 @@ const HASH = /#\/repair\/([0-9a-f]{32})/;
 
 /** Begins a rehearsal by taps alone. Returns its id. */
 async function begin(page, mishap) {
-  await page.getByText("Rehearse the job").click();
-  await page.getByText(mishap, { exact: true }).click();
+  await page.locator("#root").getByText("Rehearse the job").click();
+  await page.locator("#root").getByText(mishap, { exact: true }).click();
   await page.waitForTimeout(500);
-  await page.getByText("Begin the rehearsal").click();
+  await page.locator("#root").getByText("Begin the rehearsal").click();
   await page.waitForFunction(() => location.hash.startsWith("#/repair/"));
-  await page.getByText("What you would see").waitFor();
+  await page.locator("#root").getByText("What you would see").waitFor();
   // A touch on what has just appeared counts as a ghost.
   await page.waitForTimeout(600);
   return HASH.exec(await page.evaluate(() => location.hash))[1];
@@ -39,7 +39,7 @@ for (const size of SIZES) {
     const gauge = async () => Number((await page.locator(".sights dd").first().innerText()).split(/\s/)[0]);
     const before = await gauge();
     assert.ok(before > 1.2, `${before} bar`);
-    await page.getByText("You hear air at the hose coupling.").waitFor({ timeout: 20_000 });
+    await page.locator("#root").getByText("You hear air at the hose coupling.").waitFor({ timeout: 20_000 });
     await page.waitForFunction((was) => Number.parseFloat(document.querySelector(".sights dd").textContent) < was - 0.3, before, { timeout: 40_000 });
     assert.deepEqual(await flaws(page), []);
     const { practice } = await served.api.ask({ do: "repair", repair: id });
@@ -50,7 +50,7 @@ for (const size of SIZES) {
     await walk.goOn();
     await walk.tell({ command: "judge", accept: false, reasons: ["An edge has lifted."] }, "varga");
     await goTo(page, `#/repair/${id}/debrief`);
-    await page.getByText("Not met").waitFor();
+    await page.locator("#root").getByText("Not met").waitFor();
     const said = await page.locator("main").innerText();
     for (const words of ["Leaking packer", "Not met", "Released after", "is outside the window", "Attempt 1"]) assert.ok(said.includes(words), `${words} is missing: ${said}`);
     for (const light of ["day", "sun", "night"]) {
@@ -89,7 +89,7 @@ test("the clock of a rehearsal runs at its pace on the screen, the first screen 
   await begin(page, "Hot day");
   const clock = async () => { const [h, m] = /(\d\d):(\d\d)/.exec(await page.locator(".mast-side").first().innerText()).slice(1).map(Number); return h * 60 + m; };
   assert.equal(await clock(), 6 * 60 + 42);
-  await page.getByText("× 60").click();
+  await page.locator("#root").getByText("× 60").click();
   await page.waitForTimeout(4_000);
   const gone = (await clock()) - (6 * 60 + 42);
   assert.ok(gone >= 3 && gone <= 8, `${gone} min gone in 4 s`);

@@ -102,7 +102,7 @@ test("today counts on by itself", { timeout: 60_000 }, async () => {
 
 test("the light is kept on this device", { timeout: 60_000 }, async () => {
   const { page, close } = await served.open(SIZES[0]);
-  await page.getByText("Night", { exact: true }).click();
+  await page.locator("#root").getByText("Night", { exact: true }).click();
   assert.equal(await page.evaluate(() => document.documentElement.dataset.light), "night");
   await page.reload();
   await page.locator("h1").waitFor();
@@ -116,7 +116,7 @@ test("the search finds while it is typed", { timeout: 60_000 }, async () => {
   await page.locator("#found small").getByText("1", { exact: true }).waitFor();
   assert.match(await page.locator("main .way").innerText(), /MH 214 to MH 215/);
   await page.locator("#text").fill("nowhere at all");
-  await page.getByText("Nothing found.").waitFor();
+  await page.locator("#root").getByText("Nothing found.").waitFor();
   await close();
 });
 

@@ -62,9 +62,9 @@ test("an empty phone is ready in less than two minutes, in German and by name", 
   count.taps += 2; // The file is picked in a window of the system: the button, the file.
   await page.locator("#sheets-file").setInputFiles(sheets);
   await tap("#take-sheets button", "#/setup/contract");
-  await page.getByText("QM-2026-31").first().waitFor();
+  await page.locator("#root").getByText("QM-2026-31").first().waitFor();
   await tap("a.act", "#/setup/sheets");
-  assert.equal(await page.getByText("noch nicht da").count(), 0, "a sheet is missing");
+  assert.equal(await page.locator("#root").getByText("noch nicht da").count(), 0, "a sheet is missing");
   await tap("a.act", "#/");
   assert.ok(count.taps <= 12, `${count.taps} taps`);
   const seconds = count.taps * SECONDS.tap + count.letters * SECONDS.letter;
@@ -115,8 +115,8 @@ test("the last question names what is missing, and says nothing of it when all i
   assert.doesNotMatch(await page.locator("a.act").innerText(), /the set-up ends here/);
   await asker(core.address).ask({ do: "take_examples" });
   await page.reload();
-  await page.getByText("the set-up ends here").waitFor();
-  assert.equal(await page.getByText("Still missing").count(), 0);
+  await page.locator("#root").getByText("the set-up ends here").waitFor();
+  assert.equal(await page.locator("#root").getByText("Still missing").count(), 0);
   await close();
 });
 

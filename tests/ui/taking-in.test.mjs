@@ -41,17 +41,17 @@ for (const size of SIZES) {
     await page.getByRole("button", { name: /Take the invented examples/ }).click();
     await heading(page, "Who are you?");
     assert.match(await act(page).innerText(), /nobody is picked/);
-    await page.getByText("Tomas Ekdal").click();
+    await page.locator("#root").getByText("Tomas Ekdal").click();
     assert.match(await act(page).innerText(), /Tomas Ekdal/);
     await goTo(page, "#/");
-    await page.getByText("Tomas Ekdal taps on this device").waitFor();
+    await page.locator("#root").getByText("Tomas Ekdal taps on this device").waitFor();
     await page.getByRole("link", { name: /New repair/ }).first().click();
     await heading(page, "Inspections");
     await act(page).click();
     await page.getByRole("link", { name: "Choose a file first." }).waitFor();
     await page.locator("#inspection-file").setInputFiles({ name: `${NAME}.txt`, mimeType: "text/plain", buffer: Buffer.from("#A1=UTF-8\nno inspection") });
     await act(page).click();
-    await page.getByText(`${NAME}.txt was not taken in.`).waitFor();
+    await page.locator("#root").getByText(`${NAME}.txt was not taken in.`).waitFor();
     assert.deepEqual((await api.ask({ do: "inspections" })).files, [], "nothing of a broken file is kept");
     await page.locator("#inspection-file").setInputFiles(INSPECTION);
     await act(page).click();
@@ -75,7 +75,7 @@ for (const size of SIZES) {
     const { repairs } = await api.ask({ do: "list" });
     assert.deepEqual(repairs.map(({ number, asset, street, upstream }) => [number, asset, street, upstream]), [[NAME, NAME, NAME, NAME]]);
     await goTo(page, "#/");
-    await page.getByText(`${NAME} to MH 032`).waitFor();
+    await page.locator("#root").getByText(`${NAME} to MH 032`).waitFor();
     assert.equal(await page.locator("img[src='x']").count(), 0);
   }));
 
@@ -83,12 +83,12 @@ for (const size of SIZES) {
     const { file, inspections } = await filled(api);
     await goTo(page, `#/intake/${file}/${inspections.find(({ line }) => line === "SS-03118").index}`);
     await page.locator(".choice label", { hasText: "Displaced joint" }).click();
-    assert.equal(await page.getByText("All round", { exact: true }).count(), 0);
+    assert.equal(await page.locator("#root").getByText("All round", { exact: true }).count(), 0);
     await act(page).click();
-    await page.getByText("The clock runs from 12 to 12: is it all round, or one spot?").waitFor();
+    await page.locator("#root").getByText("The clock runs from 12 to 12: is it all round, or one spot?").waitFor();
     assert.equal((await api.ask({ do: "list" })).repairs.length, 0);
     assert.deepEqual(await flaws(page), []);
-    await page.getByText("All round", { exact: true }).click();
+    await page.locator("#root").getByText("All round", { exact: true }).click();
     await act(page).click();
     await heading(page, "Plan");
     const [{ repair: id }] = (await api.ask({ do: "list" })).repairs;
@@ -102,7 +102,7 @@ for (const size of SIZES) {
     await api.ask({ do: "take_examples" });
     await goTo(page, "#/by-hand");
     await act(page).click();
-    await page.getByText(/^Still missing: /).waitFor();
+    await page.locator("#root").getByText(/^Still missing: /).waitFor();
     for (const [id, text] of Object.entries({ "hand-asset": "SS-04001", "hand-upstream": "MH 401", "hand-downstream": "MH 402", "hand-street": NAME, "hand-material": "vitrified clay", length_um: "40", height_um: "200", "hand-words": "Crack", from_um: "12,30", to_um: "12.6", hour_from: "2", hour_to: "4" })) {
       await page.locator(`#${id}`).fill(text);
     }

@@ -33,7 +33,7 @@ async function file(page) {
   await page.waitForTimeout(GHOSTS_MS);
   const [download] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: /Make the file/ }).click()]);
   await page.getByRole("heading", { level: 1, name: "The file is made" }).waitFor();
-  await page.getByText("1 repair, 1 photo").waitFor();
+  await page.locator("#root").getByText("1 repair, 1 photo").waitFor();
   const path = join(folder, download.suggestedFilename());
   await download.saveAs(path);
   return path;
@@ -57,7 +57,7 @@ for (const size of SIZES) {
     const to = await street.open(size, { core: office });
     await take(to.page, path);
     await to.page.getByRole("heading", { level: 1, name: first ? "Taken in" : "All of it was here already" }).waitFor();
-    assert.equal(await to.page.getByText("This device is met for the first time.").count(), first ? 1 : 0);
+    assert.equal(await to.page.locator("#root").getByText("This device is met for the first time.").count(), first ? 1 : 0);
     assert.deepEqual(await flaws(to.page), []);
     await to.page.getByRole("link", { name: /R-31/ }).click();
     await to.page.getByRole("link", { name: /Send this repair/ }).waitFor();
@@ -74,7 +74,7 @@ for (const size of SIZES) {
       await writeFile(join(folder, name), bytes);
       const to = await street.open(size, { core: office });
       await take(to.page, join(folder, name));
-      await to.page.getByText(says).first().waitFor();
+      await to.page.locator("#root").getByText(says).first().waitFor();
       await to.close();
     }
     assert.deepEqual((await readdir(office.data)).filter((name) => name === "arriving"), [], "nothing of them lies about");

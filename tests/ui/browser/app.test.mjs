@@ -28,7 +28,7 @@ test("it starts at today, asks once with an id of its own, and the heading has t
 
 test("an address that nothing stands behind says so and leads back", { skip }, async () => {
   const { page, close } = await chromium.open("#/no/such/place");
-  await page.getByText("No screen stands behind /no/such/place.").waitFor();
+  await page.locator("#root").getByText("No screen stands behind /no/such/place.").waitFor();
   await page.getByRole("link", { name: "Back to today" }).click();
   await page.getByRole("heading", { level: 1, name: /Today/ }).waitFor();
   await close();
@@ -37,10 +37,10 @@ test("an address that nothing stands behind says so and leads back", { skip }, a
 test("when the core is silent the screen says so, and goes on by itself", { skip }, async () => {
   chromium.words = chromium.answer = () => { throw new Error("silent"); };
   const { page, close } = await chromium.open("");
-  await page.getByText("The record does not answer").waitFor();
+  await page.locator("#root").getByText("The record does not answer").waitFor();
   [chromium.words, chromium.answer] = [() => ENGLISH, answer];
   await page.getByRole("heading", { level: 1, name: /Today/ }).waitFor({ timeout: 20_000 });
-  assert.equal(await page.getByText("The record does not answer").count(), 0);
+  assert.equal(await page.locator("#root").getByText("The record does not answer").count(), 0);
   await close(["404"]);
 });
 
