@@ -17,7 +17,7 @@ use base64::engine::general_purpose::STANDARD;
 use mendline_core::journal::{Hash, Journal, Sqlite, codec};
 use mendline_core::photos;
 use mendline_core::procedure::{Event, Record};
-use mendline_core::register::{Filter, Register};
+use mendline_core::register::Register;
 use mendline_tests::{empty_folder, mendline};
 use serde_json::{Value, json};
 use tempfile::TempDir;
@@ -131,7 +131,7 @@ impl Street {
         assert!(lost.is_empty(), "acknowledged and lost: {lost:?}");
         assert!(once.iter().all(|id| self.sent.contains_key(id)), "nobody sent this");
         tally.written_unseen += once.difference(&self.acknowledged).count();
-        let rows = kept.list(&Filter::default(), usize::MAX, None).expect("rows");
+        let rows = kept.list(usize::MAX).expect("rows");
         assert_eq!(rows.len(), self.repairs.len(), "the lists move with the journal");
     }
 }

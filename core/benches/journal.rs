@@ -9,7 +9,7 @@ use std::path::Path;
 use std::time::{Duration, Instant};
 
 use mendline_core::journal::{Appended, Draft, Hash, Journal, Sqlite, Write};
-use mendline_core::register::{Filter, Register, Row};
+use mendline_core::register::{Register, Row};
 use rusqlite::Connection;
 
 const TURNS: usize = 300;
@@ -81,12 +81,7 @@ fn register() {
         let took = median((0..9).map(|_| time(|| drop(black_box(kept.search(text, 50).unwrap())))).collect());
         println!("search {text:?}: {:.2}, {} found", ms(took), kept.search(text, 50).unwrap().len());
     }
-    let open = Filter { status: Some("open".into()), ..Filter::default() };
-    let lot = Filter { lot: Some("R-77".into()), ..Filter::default() };
-    for (name, filter) in [("all", Filter::default()), ("open", open), ("lot", lot)] {
-        let took = median((0..9).map(|_| time(|| drop(black_box(kept.list(&filter, 50, None).unwrap())))).collect());
-        println!("list {name}: {:.2}", ms(took));
-    }
+    println!("list: {:.2}", ms(median((0..9).map(|_| time(|| drop(black_box(kept.list(50).unwrap())))).collect())));
     println!("live: {:.2}", ms(median((0..9).map(|_| time(|| drop(kept.live().unwrap()))).collect())));
     let mut heads = Vec::new();
     let mut turn = |turn| time(|| heads = append(&mut kept, &format!("r{turn}"), std::mem::take(&mut heads), 1));

@@ -12,7 +12,7 @@ use super::store::Writing;
 use super::{App, Visit, with_writing};
 use crate::facts::{Facts, Sensed};
 use crate::journal::Hash;
-use crate::register::{Filter, Register};
+use crate::register::Register;
 use crate::seal::Secret;
 use crate::shelf::ShelfEvent;
 
@@ -81,7 +81,7 @@ impl Visit<'_> {
             low: free_bytes.is_some_and(|free| free < LOW_BYTES),
             backed_up_ms,
             // One row is enough to know: counting all chains would take longer with every repair.
-            backup_due: old && !self.store.journal.list(&Filter::default(), 1, None)?.is_empty(),
+            backup_due: old && !self.store.journal.list(1)?.is_empty(),
         })
     }
 }

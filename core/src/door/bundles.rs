@@ -8,11 +8,11 @@ use serde::Serialize;
 
 use super::pieces::{self, Arriving};
 use super::response::{Answer, Problem};
-use super::travel::{TOO_MANY, fingerprint};
+use super::travel::fingerprint;
 use super::{Visit, device_key, packed};
 use crate::bundle::Refused;
 use crate::journal::{Fault, Journal};
-use crate::register::{Filter, Register};
+use crate::register::Register;
 use crate::view::Summary;
 
 /// What there is to send, and from whom bundles were taken in.
@@ -43,7 +43,7 @@ pub struct MadeFile {
 
 impl Visit<'_> {
     pub(super) fn bundles(&mut self) -> Result<Answer, Problem> {
-        let rows = self.store.journal.list(&Filter::default(), SHOWN, None)?;
+        let rows = self.store.journal.list(SHOWN)?;
         let key = fingerprint(&device_key::open(&self.store.folder, &self.seed)?);
         Ok(Answer::Bundles(BundlesView {
             device: self.facts.device.clone(),
@@ -68,13 +68,10 @@ impl Visit<'_> {
         let path = pieces::leaving(&self.store.folder, &name)?;
         let file = File::create(&path).map_err(|why| pieces::failed(&why))?;
         let device = self.facts.device.clone();
-        let sent = self.store.send(&wanted, &device, at_ms, &key, BufWriter::new(file)).map_err(|fault| {
-            let _ = std::fs::remove_file(&path);
-            match fault {
-                Fault::Io { what } if what == TOO_MANY => Problem::error("too_many", TOO_MANY),
-                other => other.into(),
-            }
-        })?;
+        let sent = self
+            .store
+            .send(&wanted, &device, at_ms, &key, BufWriter::new(file))
+            .inspect_err(|_| drop(std::fs::remove_file(&path)))?;
         Ok(Answer::Made(MadeFile {
             name,
             bytes: path.metadata().map_err(|why| pieces::failed(&why))?.len(),
@@ -87,7 +84,7 @@ impl Visit<'_> {
     }
 
     fn changed(&self, among: &[String], since_ms: i64) -> Result<Vec<String>, Problem> {
-        let rows = self.store.journal.list(&Filter::default(), ALL, None)?;
+        let rows = self.store.journal.list(ALL)?;
         let wanted = rows.into_iter().filter(|row| row.changed_ms >= since_ms).map(|row| row.repair);
         Ok(wanted.filter(|repair| among.is_empty() || among.contains(repair)).collect())
     }

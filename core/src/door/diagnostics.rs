@@ -14,7 +14,7 @@ use super::response::{Answer, Problem};
 use super::store::Store;
 use super::{App, Visit, packed};
 use crate::journal::{Fault, Journal};
-use crate::register::{Filter, Register};
+use crate::register::Register;
 use crate::view::Summary;
 
 /// The parts of a data folder. What else lies there is counted as `other`, because its name may be anybody's.
@@ -105,7 +105,7 @@ impl Diagnostics {
             Ok(damage) => *self.faults.entry("damaged").or_default() += damage.len(),
             Err(fault) => self.note(Some(&fault)),
         }
-        match store.journal.list(&Filter::default(), MOST, None) {
+        match store.journal.list(MOST) {
             Ok(rows) => rows.iter().for_each(|row| {
                 let status = serde_json::from_slice::<Summary>(&row.summary).ok().map(|line| line.status);
                 *self.repairs.entry(word(&status)).or_default() += 1;

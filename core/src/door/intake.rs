@@ -314,9 +314,14 @@ fn listed_file(imported: &Imported) -> ListedFile {
         file: imported.sha256.clone(),
         name: imported.name.clone(),
         imported_ms: imported.at_ms,
-        notices: imported.file.notices.clone(),
+        notices: imported.file.notices.iter().map(in_words).collect(),
         inspections: imported.file.inspections.iter().enumerate().map(|(index, one)| listed(index, one)).collect(),
     }
+}
+
+/// Returns a notice in the language of who reads.
+fn in_words(notice: &inspection::Notice) -> inspection::Notice {
+    inspection::Notice { text: words::retold(&notice.text), ..notice.clone() }
 }
 
 fn listed(index: usize, inspection: &Inspection) -> ListedInspection {

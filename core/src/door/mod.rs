@@ -52,7 +52,7 @@ pub use paper::{SignedBy, Trust, Trusted, check_file};
 pub use request::{Envelope, Request};
 pub use response::{Answer, Problem};
 pub use told::{Flag, Told, ToldHold, ToldSignature};
-pub use travel::{Sent, Taken, TakenRepair, fingerprint, look_at_bundle};
+pub use travel::{Sent, Taken, TakenRepair, Unsent, fingerprint, look_at_bundle};
 pub use verdict::{Finding, Look, Looked, Verdict, check_record};
 
 use std::collections::BTreeMap;
@@ -248,7 +248,7 @@ impl Visit<'_> {
         }
         match request {
             Request::Today => self.today(),
-            Request::List { text, status } => self.list(&text, &status),
+            Request::List { text } => self.list(&text),
             Request::Repair { repair } => self.repair(&repair),
             Request::Shelf => self.shelf(),
             Request::Keep { document } => self.keep(*document),

@@ -16,7 +16,7 @@ use crate::procedure::line::{Defect, Line};
 use crate::procedure::plan::PlanChoice;
 use crate::procedure::planning;
 use crate::procedure::{Command, Repair, decide};
-use crate::register::{Filter, Register};
+use crate::register::Register;
 use crate::shelf::ShelfEvent;
 use crate::view::{self, Summary};
 
@@ -48,7 +48,7 @@ impl Visit<'_> {
                 repair => live.push(repair?),
             }
         }
-        let mut rows = self.store.journal.list(&Filter::default(), MOST, None)?;
+        let mut rows = self.store.journal.list(MOST)?;
         rows.extend(broken);
         let others = rows.iter().filter(|row| !row.live).filter_map(|row| summary_of(&row.summary)).collect();
         let mut today = view::today(&live, others, &self.facts.moment, &self.facts.device);
@@ -66,10 +66,9 @@ impl Visit<'_> {
         Ok(Answer::Today { today: Box::new(today), storage })
     }
 
-    pub(super) fn list(&mut self, text: &str, status: &str) -> Result<Answer, Problem> {
+    pub(super) fn list(&mut self, text: &str) -> Result<Answer, Problem> {
         let rows = if text.trim().is_empty() {
-            let status = (!status.is_empty()).then(|| status.to_owned());
-            self.store.journal.list(&Filter { status, ..Filter::default() }, MOST, None)?
+            self.store.journal.list(MOST)?
         } else {
             self.store.journal.search(text, MOST)?
         };
@@ -102,7 +101,7 @@ impl Visit<'_> {
     }
 
     fn summaries(&self) -> Result<Vec<Summary>, Problem> {
-        let rows = self.store.journal.list(&Filter::default(), MOST, None)?;
+        let rows = self.store.journal.list(MOST)?;
         Ok(rows.iter().filter_map(|row| summary_of(&row.summary)).collect())
     }
 

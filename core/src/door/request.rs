@@ -61,8 +61,6 @@ pub enum Request {
     List {
         #[serde(default)]
         text: String,
-        #[serde(default)]
-        status: String,
     },
     /// One repair as its screens show it.
     Repair {

@@ -20,7 +20,7 @@ use super::bundles::{BundlesView, MadeFile};
 use super::checks::ChecksView;
 use super::intake::{InspectionView, ListedFile};
 use super::numbers::NumberRow;
-use super::travel::Taken;
+use super::travel::{Taken, Unsent};
 use super::verdict::Verdict;
 
 /// An answer to a request that was carried out.
@@ -132,6 +132,18 @@ impl From<Refusal> for Problem {
 impl From<Fault> for Problem {
     fn from(fault: Fault) -> Self {
         Self::error(fault.code(), fault.to_string())
+    }
+}
+
+impl From<Unsent> for Problem {
+    fn from(why: Unsent) -> Self {
+        match why {
+            Unsent::Journal(fault) => fault.into(),
+            Unsent::Photo(fault) => fault.into(),
+            Unsent::TooMany => Self::error("too_many", why.to_string()),
+            Unsent::NoRepair(_) => Self::error("nothing_to_send", why.to_string()),
+            Unsent::Out(_) => Self::error("bundle", why.to_string()),
+        }
     }
 }
 

@@ -22,8 +22,27 @@ use crate::view;
 /// not at all, and 256 MiB is what that may take on a phone (`docs/scale.md`).
 const MOST: usize = 72 << 20;
 
-/// Why not all of it goes into one bundle.
-pub const TOO_MANY: &str = "These are too many repairs for one file. Send fewer, or only what changed since a day.";
+/// Why no bundle was made.
+#[derive(Debug, thiserror::Error)]
+pub enum Unsent {
+    #[error("There is no repair {0} in this folder. Nothing was made.")]
+    NoRepair(String),
+    #[error("These are too many repairs for one file. Send fewer, or only what changed since a day.")]
+    TooMany,
+    #[error(transparent)]
+    Journal(#[from] Fault),
+    #[error(transparent)]
+    Photo(photos::Fault),
+    #[error("The bundle could not be written: {0}. What was recorded is safe.")]
+    Out(std::io::Error),
+}
+
+impl Unsent {
+    /// Says whether more room or another place lets the same bundle be carried on.
+    pub const fn is_of_the_file(&self) -> bool {
+        matches!(self, Self::Out(_))
+    }
+}
 
 /// What was put into a bundle.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -71,7 +90,8 @@ impl App {
     /// Writes a bundle of these repairs, or of all if none is named, with their photos.
     ///
     /// `at_ms` is the moment that stands in it. The same folder, moment and key give the same bytes.
-    /// Errors: a repair is unknown or its chain is broken; `out` can't be written.
+    /// Errors: a repair is unknown or its chain is broken; they are too many for one bundle; a photo can't be read; `out`
+    /// can't be written.
     pub fn send<W: Output>(
         &mut self,
         repairs: &[String],
@@ -79,7 +99,7 @@ impl App {
         at_ms: i64,
         key: &PrivateKey,
         out: W,
-    ) -> Result<Sent, Fault> {
+    ) -> Result<Sent, Unsent> {
         self.store.send(repairs, device, at_ms, key, out)
     }
 
@@ -107,24 +127,24 @@ impl Store {
         at_ms: i64,
         key: &PrivateKey,
         out: W,
-    ) -> Result<Sent, Fault> {
+    ) -> Result<Sent, Unsent> {
         let journal = &self.journal;
         let repairs = if repairs.is_empty() { journal.repairs()? } else { repairs.to_vec() };
         let head = Head { v: FORM, device: device.to_owned(), key: fingerprint(key), at_ms };
-        let mut writer = Writer::begin(out, &head).map_err(io)?;
+        let mut writer = Writer::begin(out, &head).map_err(Unsent::Out)?;
         let (mut sent, mut photos, mut bytes) = (Sent::default(), BTreeSet::new(), 0);
         for repair in &repairs {
             let entries = journal.entries(repair)?;
             if entries.is_empty() || is_reserved(repair) {
-                return Err(Fault::Io { what: format!("there is no repair {repair} in this folder") });
+                return Err(Unsent::NoRepair(repair.clone()));
             }
             // What nobody could take in is not sent.
             bytes += entries.iter().map(|entry| entry.body.len()).sum::<usize>();
             if bytes > MOST {
-                return Err(Fault::Io { what: TOO_MANY.into() });
+                return Err(Unsent::TooMany);
             }
             for entry in &entries {
-                writer.entry(entry).map_err(io)?;
+                writer.entry(entry).map_err(Unsent::Out)?;
                 photos.extend(named(&codec::decode(entry)?));
             }
             sent.repairs += 1;
@@ -133,14 +153,14 @@ impl Store {
         for sha256 in photos {
             match photos::read(&self.folder, sha256) {
                 Ok(bytes) => {
-                    writer.photo(&bytes).map_err(io)?;
+                    writer.photo(&bytes).map_err(Unsent::Out)?;
                     sent.photos += 1;
                 }
                 Err(photos::Fault::Missing { .. } | photos::Fault::Changed { .. }) => sent.missing.push(sha256),
-                Err(other) => return Err(Fault::Io { what: other.to_string() }),
+                Err(other) => return Err(Unsent::Photo(other)),
             }
         }
-        writer.finish(key).map_err(io)?;
+        writer.finish(key).map_err(Unsent::Out)?;
         Ok(sent)
     }
 
@@ -322,8 +342,4 @@ fn facts(sensed: &Sensed) -> Facts {
 
 fn refused(says: &str) -> Refused {
     Refused::Entry(says.to_owned())
-}
-
-fn io(problem: std::io::Error) -> Fault {
-    Fault::Io { what: problem.to_string() }
 }

@@ -33,24 +33,6 @@ pub struct Row {
     pub summary: Vec<u8>,
 }
 
-/// Which rows a list shows: those that match everything given.
-#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(default, deny_unknown_fields)]
-pub struct Filter {
-    pub status: Option<String>,
-    pub stage: Option<String>,
-    pub line: Option<String>,
-    pub lot: Option<String>,
-}
-
-/// The last row of a page, after which the next page goes on.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct After {
-    pub changed_ms: i64,
-    pub repair: String,
-}
-
 /// Reads the rows. Lists come with the latest change first; rows changed in the same millisecond by descending id.
 pub trait Register {
     /// Returns how many repairs are listed.
@@ -59,8 +41,8 @@ pub trait Register {
     /// Returns the row of a repair.
     fn row(&self, repair: &str) -> Result<Option<Row>, Fault>;
 
-    /// Returns at most `limit` rows that match, from the start or after the last row of the page before.
-    fn list(&self, filter: &Filter, limit: usize, after: Option<&After>) -> Result<Vec<Row>, Fault>;
+    /// Returns at most `limit` rows, from the latest on.
+    fn list(&self, limit: usize) -> Result<Vec<Row>, Fault>;
 
     /// Returns all rows in which a clock is running.
     fn live(&self) -> Result<Vec<Row>, Fault>;

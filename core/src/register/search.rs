@@ -5,7 +5,7 @@ use std::cmp::Reverse;
 use unicode_normalization::UnicodeNormalization;
 use unicode_normalization::char::is_combining_mark;
 
-use super::{After, Filter, Register, Row};
+use super::{Register, Row};
 use crate::journal::{Fault, Journal, Memory};
 
 /// Returns everything of a row that can be searched for, folded, a line for each value.
@@ -30,10 +30,8 @@ impl Register for Memory {
         Ok(self.rows.get(repair).cloned())
     }
 
-    fn list(&self, filter: &Filter, limit: usize, after: Option<&After>) -> Result<Vec<Row>, Fault> {
-        let later =
-            |row: &Row| after.is_none_or(|last| (row.changed_ms, &row.repair) < (last.changed_ms, &last.repair));
-        Ok(latest(self, limit, |row| later(row) && filter.matches(row)))
+    fn list(&self, limit: usize) -> Result<Vec<Row>, Fault> {
+        Ok(latest(self, limit, |_| true))
     }
 
     fn live(&self) -> Result<Vec<Row>, Fault> {
@@ -67,16 +65,6 @@ fn latest(memory: &Memory, limit: usize, wanted: impl Fn(&Row) -> bool) -> Vec<R
     let mut rows: Vec<&Row> = memory.rows.values().filter(|row| wanted(row)).collect();
     rows.sort_by_key(|row| Reverse((row.changed_ms, &row.repair)));
     rows.into_iter().take(limit).cloned().collect()
-}
-
-impl Filter {
-    fn matches(&self, row: &Row) -> bool {
-        let is = |wanted: &Option<String>, value: &str| wanted.as_deref().is_none_or(|wanted| wanted == value);
-        is(&self.status, &row.status)
-            && is(&self.stage, &row.stage)
-            && is(&self.line, &row.line)
-            && self.lot.as_ref().is_none_or(|lot| row.lots.contains(lot))
-    }
 }
 
 impl Row {

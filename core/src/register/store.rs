@@ -4,7 +4,7 @@ use rusqlite::types::Value;
 use rusqlite::{Connection, OptionalExtension, TransactionBehavior, params, params_from_iter};
 
 use super::search::{fold, words};
-use super::{After, Filter, Register, Row};
+use super::{Register, Row};
 use crate::journal::schema::remake_register;
 use crate::journal::sqlite::{EACH_REPAIR, checked, last_entry};
 use crate::journal::{Entry, Fault, NUMBERS, SHELF, Sqlite};
@@ -89,20 +89,8 @@ impl Register for Sqlite {
         found.map(|row| with_lots(self.connection(), row)).transpose()
     }
 
-    fn list(&self, filter: &Filter, limit: usize, after: Option<&After>) -> Result<Vec<Row>, Fault> {
-        let mut query = Query::default();
-        for (column, wanted) in
-            [("r.status = ?", &filter.status), ("r.stage = ?", &filter.stage), ("r.line = ?", &filter.line)]
-        {
-            wanted.iter().for_each(|value| query.and(column, [value.clone().into()]));
-        }
-        if let Some(lot) = &filter.lot {
-            query.and("r.repair IN (SELECT repair FROM register_lot WHERE lot = ?)", [lot.clone().into()]);
-        }
-        if let Some(last) = after {
-            query.and("(r.changed_ms, r.repair) < (?, ?)", [last.changed_ms.into(), last.repair.clone().into()]);
-        }
-        query.rows(self.connection(), "register_repair r", limit)
+    fn list(&self, limit: usize) -> Result<Vec<Row>, Fault> {
+        Query::default().rows(self.connection(), "register_repair r", limit)
     }
 
     fn live(&self) -> Result<Vec<Row>, Fault> {

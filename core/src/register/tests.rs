@@ -85,28 +85,11 @@ fn a_refused_request_leaves_no_row() {
 }
 
 #[test]
-fn a_list_comes_in_pages_with_the_latest_change_first() {
+fn a_list_begins_with_the_latest_change() {
     let rows = [row("a", 5), row("b", 7), row("c", 5), row("d", 1)];
     on_both(&rows, |register| {
-        let all = Filter::default();
-        let first = register.list(&all, 2, None).unwrap();
-        assert_eq!(ids(Ok(first.clone())), ["b", "c"]);
-        let after = After { changed_ms: first[1].changed_ms, repair: first[1].repair.clone() };
-        assert_eq!(ids(register.list(&all, 9, Some(&after))), ["a", "d"]);
-    });
-}
-
-#[test]
-fn a_list_shows_what_matches_everything_given() {
-    let signed = Row { status: "signed".into(), lots: vec!["R-77".into()], ..row("a", 1) };
-    let other = Row { line: "L-9".into(), stage: "hold".into(), lots: vec!["R-77".into()], ..row("b", 2) };
-    on_both(&[signed, other, row("c", 3)], |register| {
-        let some = |text: &str| Some(text.to_owned());
-        let list = |filter: Filter| ids(register.list(&filter, 9, None));
-        assert_eq!(list(Filter { status: some("open"), ..Filter::default() }), ["c", "b"]);
-        assert_eq!(list(Filter { lot: some("R-77"), ..Filter::default() }), ["b", "a"]);
-        assert_eq!(list(Filter { lot: some("R-77"), status: some("open"), ..Filter::default() }), ["b"]);
-        assert_eq!(list(Filter { line: some("L-104"), stage: some("staging"), ..Filter::default() }), ["c", "a"]);
+        assert_eq!(ids(register.list(3)), ["b", "c", "a"]);
+        assert_eq!(ids(register.list(9)), ["b", "c", "a", "d"]);
     });
 }
 
@@ -150,7 +133,7 @@ fn a_register_that_was_dropped_is_missed_and_can_be_made_again() {
         let repair = format!("repair-{number}");
         append(&mut kept, &format!("r{number}"), &repair, vec![row(&repair, number)]).unwrap();
     }
-    let (list, search) = (kept.list(&Filter::default(), 9, None), kept.search("qm-26", 9));
+    let (list, search) = (kept.list(9), kept.search("qm-26", 9));
     assert_eq!(kept.unlisted(), Ok(vec![]));
     drop(kept);
     let path = folder.path().join("journal.sqlite");
@@ -164,7 +147,7 @@ fn a_register_that_was_dropped_is_missed_and_can_be_made_again() {
     assert_eq!(kept.unlisted(), Ok(repairs.clone()));
     let rows: Vec<Row> = repairs.iter().zip(0..).map(|(repair, number)| row(repair, number)).collect();
     kept.replace_all(&rows).unwrap();
-    assert_eq!((kept.list(&Filter::default(), 9, None), kept.search("qm-26", 9)), (list, search));
+    assert_eq!((kept.list(9), kept.search("qm-26", 9)), (list, search));
     assert_eq!(kept.unlisted(), Ok(vec![]));
 }
 
@@ -196,12 +179,10 @@ proptest! {
         }
         prop_assert_eq!(kept.search(&text, limit), memory.search(&text, limit));
         prop_assert_eq!(kept.live(), memory.live());
-        let lot = Filter { lot: Some("x".into()), ..Filter::default() };
-        let after = After { changed_ms: 2, repair: "b".into() };
-        prop_assert_eq!(kept.list(&lot, limit, Some(&after)), memory.list(&lot, limit, Some(&after)));
-        let before = kept.list(&Filter::default(), 99, None).unwrap();
+        prop_assert_eq!(kept.list(limit), memory.list(limit));
+        let before = kept.list(99).unwrap();
         kept.replace_all(&before).unwrap();
-        prop_assert_eq!(&kept.list(&Filter::default(), 99, None).unwrap(), &before);
+        prop_assert_eq!(&kept.list(99).unwrap(), &before);
         prop_assert_eq!(kept.search(&text, limit), memory.search(&text, limit));
     }
 }

@@ -78,7 +78,8 @@ numbers!(u8, u32, i64, usize);
 macro_rules! files {
     ($name:ident, $tag:literal) => {
         const $name: &[(&str, &str)] = files!(@all $tag; "rules", "planning", "quantities", "computed", "recorded/fields",
-            "recorded/codes", "recorded/crew", "recorded/refusals", "recorded/checking", "screens/base",
+            "recorded/codes", "recorded/crew", "recorded/refusals", "recorded/checking", "recorded/faults",
+            "screens/base",
             "screens/checks", "screens/office", "screens/paper", "screens/pictures", "screens/plan", "screens/record",
             "screens/repair", "screens/rules", "screens/shelf", "screens/stages", "screens/travel", "screens/roads",
             "screens/practice", "screens/proof", "screens/looks", "screens/keyed", "screens/backup", "screens/setup", "certificate/first",

@@ -259,6 +259,41 @@ fn the_words_of_the_crew_are_known_in_every_language() {
     assert!(unknown.is_empty(), "{unknown:?}");
 }
 
+/// What a disk, a file or a code that was refused says, as it stands in the source: each sentence is known, whatever its values.
+#[test]
+fn every_fault_is_said_in_every_language() {
+    const SOURCES: [&str; 7] = [
+        include_str!("../journal/fault.rs"),
+        include_str!("../bundle/read.rs"),
+        include_str!("../photos.rs"),
+        include_str!("../label/gs1.rs"),
+        include_str!("../label/mod.rs"),
+        include_str!("../entry.rs"),
+        include_str!("../door/travel.rs"),
+    ];
+    let said = SOURCES.iter().flat_map(|source| source.split("#[error(").skip(1)).filter_map(quoted);
+    let said: Vec<String> = said.filter(|text| text.contains(' ')).collect();
+    assert!(said.len() > 50, "{said:?}");
+    let english = |text: &&String| for_reader(GERMAN, || retold_sentences(text)) == **text;
+    assert_eq!(said.iter().filter(english).collect::<Vec<_>>(), Vec::<&String>::new());
+}
+
+/// Returns the first text in quotes of a source, with a number for each of its values.
+fn quoted(source: &str) -> Option<String> {
+    let (text, _) = source.split_once('"')?.1.split_once('"')?;
+    let (mut filled, mut inside) = (String::new(), false);
+    for letter in text.chars() {
+        match letter {
+            '{' => filled.push('7'),
+            '}' => {}
+            _ if !inside => filled.push(letter),
+            _ => {}
+        }
+        inside = letter == '{' || (inside && letter != '}');
+    }
+    Some(filled)
+}
+
 /// What is said again must be said somewhere: a message whose English stands in no source would never be looked up.
 #[test]
 fn no_text_is_said_again_that_nothing_says() {

@@ -91,7 +91,13 @@ fn send(data: &Path, out: &Path, repairs: &[String]) -> Result<(), String> {
     file.rewind().map_err(|problem| at(out, &problem))?;
     let mut rest = CarryingOn { file, there: length };
     let at_ms = begun.unwrap_or(sensed.moment.at_ms);
-    let sent = app.send(repairs, &sensed.device, at_ms, &key, &mut rest).map_err(|fault| fault.to_string())?;
+    let sent = app.send(repairs, &sensed.device, at_ms, &key, &mut rest).map_err(|why| {
+        // Only what the disk cut off can be carried on.
+        if length == 0 && !why.is_of_the_file() {
+            let _ = std::fs::remove_file(out);
+        }
+        why.to_string()
+    })?;
     rest.file.sync_all().map_err(|problem| at(out, &problem))?;
     println!("{} repairs, {} entries, {} photos in {}", sent.repairs, sent.entries, sent.photos, out.display());
     for missing in &sent.missing {

@@ -16,18 +16,13 @@ CREATE TABLE register_repair (
 ) STRICT;
 
 CREATE INDEX register_by_change ON register_repair (changed_ms, repair);
-CREATE INDEX register_by_status ON register_repair (status, changed_ms, repair);
-CREATE INDEX register_by_stage ON register_repair (stage, changed_ms, repair);
-CREATE INDEX register_by_line ON register_repair (line, changed_ms, repair);
 CREATE INDEX register_live ON register_repair (changed_ms, repair) WHERE live = 1;
 
 CREATE TABLE register_lot (
-  lot TEXT NOT NULL,
   repair TEXT NOT NULL REFERENCES register_repair (repair) ON DELETE CASCADE,
-  PRIMARY KEY (lot, repair)
+  lot TEXT NOT NULL,
+  PRIMARY KEY (repair, lot)
 ) STRICT, WITHOUT ROWID;
-
-CREATE INDEX register_lot_of ON register_lot (repair, lot);
 
 -- One row a repair, with the same id: everything that can be searched for, in lower case without accents.
 CREATE VIRTUAL TABLE register_search USING fts5(words, tokenize = 'trigram case_sensitive 1');
