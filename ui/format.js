@@ -190,7 +190,14 @@ export function day(atMs, offsetMin) {
   return written(local(atMs, offsetMin), { weekday: "short", day: "numeric", month: "short" }).replace(",", "");
 }
 
-const written = (day, parts) => new Intl.DateTimeFormat(calendar, { ...parts, timeZone: "UTC" }).format(day).replaceAll(" ", NB);
+// Kept, because to make one takes longer than to draw a screen.
+const writers = new Map();
+
+function written(day, parts) {
+  const key = [calendar, ...Object.keys(parts)].join();
+  if (!writers.has(key)) writers.set(key, new Intl.DateTimeFormat(calendar, { ...parts, timeZone: "UTC" }));
+  return writers.get(key).format(day).replaceAll(" ", NB);
+}
 
 /** Returns a day written as `2026-10-14` as `14 Oct 2026`; anything else as it stands. */
 export function isoDate(text) {

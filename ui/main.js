@@ -21,10 +21,10 @@ import { html } from "./html.js";
 import { filled, words } from "./label.js";
 import { createReminders, runs } from "./reminders.js";
 import { route } from "./route.js";
-import { SCREENS } from "./screens.js";
-import { onPaper } from "./screens/repair/keyed.js";
+import { onPaper } from "./on-paper.js";
+import { SCREENS, fetchAll, fetchScreen } from "./screens.js";
 import { createStore } from "./store.js";
-import { nearest, say, speak } from "./text/say.js";
+import { language, nearest, say, speak } from "./text/say.js";
 import { listenForSteps } from "./touch/entry.js";
 import { listenForGhosts } from "./touch/ghost.js";
 import { listenForHolds } from "./touch/hold.js";
@@ -36,6 +36,8 @@ const SILENT_AGAIN_MS = 2_000;
 /** What there is to see in a rehearsal that is played changes fast, and the code of a hand-over shows this moment. */
 const CLOSELY_AGAIN_MS = 1_500;
 const LIVE_REST_MS = 300;
+/** Where an engine does not say when it is idle (WebKit). */
+const IDLE_MS = 100;
 
 const root = document.getElementById("root");
 const later = (ms, run) => setTimeout(run, ms);
@@ -79,14 +81,22 @@ async function readIn() {
   useUnits(unitsOf());
   const wanted = languageOf();
   if (heard === wanted) return;
-  const kept = JSON.parse(localStorage.getItem("mendline.words") ?? "null");
-  if (heard === null && kept?.language === wanted) speakAs(kept);
+  if (!worded) speakKept(wanted);
+  // Kept words do for the first screen. Those of the core, which may be newer, are asked for when it stands.
+  if (worded && language() === wanted && !stands) return;
   const answer = (await store.ask({ do: "words" }))?.ok;
   if (answer?.kind !== "words" || answer.language !== languageOf()) return;
   heard = wanted;
-  localStorage.setItem("mendline.words", JSON.stringify(answer));
+  const fresh = JSON.stringify(answer);
+  if (fresh === localStorage.getItem("mendline.words")) return;
   speakAs(answer);
   store.redraw();
+  localStorage.setItem("mendline.words", fresh);
+}
+
+function speakKept(wanted) {
+  const kept = JSON.parse(localStorage.getItem("mendline.words") ?? "null");
+  if (kept?.language === wanted) speakAs(kept);
 }
 
 let worded = false;
@@ -100,16 +110,38 @@ function speakAs(words) {
 const fetchPhotos = createPhotos(root, async (sha256, px) => (await ask({ id: crypto.randomUUID(), request: { do: "photo", sha256, longest_px: px } })).ok);
 const chosen = createChosen();
 
+// The route whose screen could not be fetched.
+let unfetched = null;
+
+/** Fetches the screen of a route and draws it when it is here, or says that it did not come. */
+async function fetchShown(name) {
+  unfetched = await fetchScreen(name).then(() => null, () => name);
+  store.redraw();
+}
+
+// When the first screen stands, the words of the core and then all other screens are fetched while nothing else is to be done, so
+// that a tap need not wait for them. A screen that does not come is fetched again, and said to be missing, when it is opened.
+const whenIdle = () => new Promise((go) => (globalThis.requestIdleCallback ?? ((run) => later(IDLE_MS, run)))(go));
+let stands = false;
+async function fetchRest() {
+  stands = true;
+  await whenIdle();
+  await readIn();
+  await fetchAll(whenIdle).catch(() => {});
+}
+
 let arriving = true;
 let drawn = { second: null, wall: Date.now(), since: monotonic(), looked: 0 };
 
 function show() {
   const { name, params } = store.state.route;
-  const { screen, asks, tells = false } = SCREENS[name];
-  const ready = worded && (!asks || store.state.answer !== null);
+  const { asks, tells = false } = SCREENS[name];
+  const away = unfetched === name;
+  const screen = away ? SCREENS.broken.screen : SCREENS[name].screen;
+  const ready = worded && screen && (away || !asks || store.state.answer !== null);
   const shown = ready ? screen : SCREENS.opening.screen;
   const { answer, refusal, problems, error } = store.state;
-  const view = { ...answer, params, now: store.now(), light: light.now(), person: person(), set_up: localStorage.getItem("mendline.setup"), units: unitsOf(), drafts: store.drafts(), refusal, problems, error, came, moving, chosen: chosen.now() };
+  const view = { ...answer, params, now: store.now(), light: light.now(), person: person(), set_up: localStorage.getItem("mendline.setup"), units: unitsOf(), drafts: store.drafts(), refusal, problems, error, away, came, moving, chosen: chosen.now() };
   reminders.take(answer);
   if (answer) wake.keep(runs(answer));
   const { title, body } = drawnOf(shown, view);
@@ -133,6 +165,7 @@ function drawnOf(screen, view) {
 // On arrival the heading takes the focus, so that a reader begins there.
 function arrived() {
   arriving = false;
+  if (!stands) fetchRest();
   scrollTo(0, 0);
   root.querySelector("h1")?.focus({ preventScroll: true });
   // What was typed before and not yet sent is asked again.
@@ -155,18 +188,20 @@ function arrive() {
   arriving = true;
   const before = store.state.route;
   const next = route(location.hash);
+  unfetched = null;
   store.go(next, before?.name === next.name && before.params.id === next.params.id && next.name === "repair");
   // A set-up that is left is taken up at the same question.
   if (next.name === "setup" && next.params.step) localStorage.setItem("mendline.setup", next.params.step);
   const { live = false } = SCREENS[store.state.route.name];
   position.follow(live);
-  look();
+  return look();
 }
 
 // Whoever opens the program while one clock runs and no other, wants that one. A hold that another phone has is not here.
-async function leadBack() {
+async function leadBack(looked) {
   const begun = location.hash;
-  const today = (await store.ask({ do: "today" }))?.ok;
+  await looked;
+  const { answer: today } = store.state;
   const live = [...(today?.mixed ?? []), ...(today?.holding ?? []).filter(({ handed }) => !handed?.away)];
   // Nobody is led away who has gone somewhere meanwhile.
   if (live.length === 1 && location.hash === begun && !touched) location.hash = `#/repair/${live[0].summary.repair}`;
@@ -175,8 +210,10 @@ async function leadBack() {
 function look() {
   const { name, params } = store.state.route;
   drawn.looked = monotonic();
+  if (!SCREENS[name].screen) fetchShown(name);
+  const looked = SCREENS[name].asks && store.look(SCREENS[name].asks(params, store.draft, asked));
   readIn();
-  return SCREENS[name].asks && store.look(SCREENS[name].asks(params, store.draft, asked));
+  return looked;
 }
 
 // What writes nothing needs no outbox, and is not said to be recorded.
@@ -394,11 +431,12 @@ root.addEventListener("submit", (event) => {
 });
 
 root.addEventListener("click", (event) => {
-  const control = event.target.closest("[data-request], [data-opens], [data-jump], [data-sends], [data-print], [data-means]");
+  const control = event.target.closest("[data-request], [data-opens], [data-jump], [data-sends], [data-print], [data-again], [data-means]");
   if (!control || control.dataset.hold || control.nodeName === "FORM") return;
   if (control.dataset.means) meant(control.dataset);
   else if (control.dataset.jump) { event.preventDefault(); jump(control.dataset.jump); }
   else if (control.dataset.print) print();
+  else if (control.dataset.again) look();
   else if (control.dataset.opens) document.getElementById(control.dataset.opens)?.showModal();
   else if (control.dataset.sends) submitAll(control.dataset.sends.split(" "));
   else if (resting !== null) askNow();
@@ -473,8 +511,8 @@ for (const touch of ["pointerdown", "keydown"]) root.addEventListener(touch, () 
 store.subscribe(show);
 addEventListener("hashchange", arrive);
 const atFirst = ["", "#", "#/"].includes(location.hash);
-arrive();
-if (atFirst) leadBack();
+const looked = arrive();
+if (atFirst) leadBack(looked);
 store.flush();
 // Wherever the program begins, it knows the clocks that run.
 if (!SCREENS[store.state.route.name].live) store.ask({ do: "today" }).then((answer) => reminders.take(answer?.ok));

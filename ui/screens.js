@@ -1,52 +1,49 @@
 // By route: the screen, what it asks the core for, whether a clock runs on it (`live`), and whether it says itself what was
-// refused (`tells`).
+// refused (`tells`). The first screen comes with the program, the others by `load`, so that the first one need not wait.
 
-import * as checks from "./screens/checks.js";
-import * as check from "./screens/check.js";
-import * as backup from "./screens/backup.js";
-import * as branches from "./screens/branches.js";
 import * as broken from "./screens/broken.js";
-import * as byHand from "./screens/by-hand.js";
-import * as help from "./screens/help.js";
-import * as intake from "./screens/intake.js";
-import * as line from "./screens/line.js";
-import * as lost from "./screens/lost.js";
-import * as numbers from "./screens/numbers.js";
 import * as opening from "./screens/opening.js";
-import * as paper from "./screens/paper.js";
-import * as people from "./screens/people.js";
-import * as plan from "./screens/plan.js";
-import * as practice from "./screens/practice.js";
-import * as repair from "./screens/repair/index.js";
-import * as search from "./screens/search.js";
-import * as send from "./screens/send.js";
-import * as setup from "./screens/setup.js";
-import * as shelf from "./screens/shelf.js";
-import * as take from "./screens/take.js";
+import { choiceOf } from "./screens/plan/choice.js";
 import * as today from "./screens/today.js";
+import * as worked from "./screens/worked/asks.js";
 
 export const SCREENS = {
   today: { screen: today, asks: () => ({ do: "today" }), live: true },
-  repair: { screen: repair, asks: ({ id }) => ({ do: "repair", repair: id }), live: true, tells: true },
-  branches: { screen: branches, asks: ({ id }) => ({ do: "branches", repair: id }), tells: true },
-  plan: { screen: plan, asks: ({ id }, _, asked) => ({ do: "plan", repair: id, ...plan.choiceOf(asked[`plan-${id}`]) }) },
-  paper: { screen: paper, asks: ({ id }) => ({ do: "paper", repair: id }) },
-  intake: { screen: intake, asks: () => ({ do: "inspections" }) },
-  line: { screen: line, asks: ({ file, index }) => ({ do: "inspection", file, index: Number(index) }) },
-  by_hand: { screen: byHand, asks: () => ({ do: "shelf" }) },
-  search: { screen: search, asks: (_, draft) => ({ do: "list", text: draft("search").text ?? "" }) },
-  setup: { screen: setup, asks: () => ({ do: "shelf" }) },
-  shelf: { screen: shelf, asks: () => ({ do: "shelf" }) },
-  send: { screen: send, asks: () => ({ do: "bundles" }) },
-  backup: { screen: backup, asks: () => ({ do: "today" }) },
-  take: { screen: take, asks: () => ({ do: "bundles" }) },
-  numbers: { screen: numbers, asks: () => ({ do: "numbers" }) },
-  people: { screen: people, asks: () => ({ do: "shelf" }) },
-  check: { screen: check },
-  practice: { screen: practice },
-  checks: { screen: checks, asks: checks.asks },
-  help: { screen: help, asks: () => ({ do: "rules" }) },
+  repair: { load: () => import("./screens/repair/index.js"), asks: ({ id }) => ({ do: "repair", repair: id }), live: true, tells: true },
+  plan: { load: () => import("./screens/plan.js"), asks: ({ id }, _, asked) => ({ do: "plan", repair: id, ...choiceOf(asked[`plan-${id}`]) }) },
+  branches: { load: () => import("./screens/branches.js"), asks: ({ id }) => ({ do: "branches", repair: id }), tells: true },
+  paper: { load: () => import("./screens/paper.js"), asks: ({ id }) => ({ do: "paper", repair: id }) },
+  intake: { load: () => import("./screens/intake.js"), asks: () => ({ do: "inspections" }) },
+  line: { load: () => import("./screens/line.js"), asks: ({ file, index }) => ({ do: "inspection", file, index: Number(index) }) },
+  by_hand: { load: () => import("./screens/by-hand.js"), asks: () => ({ do: "shelf" }) },
+  search: { load: () => import("./screens/search.js"), asks: (_, draft) => ({ do: "list", text: draft("search").text ?? "" }) },
+  setup: { load: () => import("./screens/setup.js"), asks: () => ({ do: "shelf" }) },
+  shelf: { load: () => import("./screens/shelf.js"), asks: () => ({ do: "shelf" }) },
+  send: { load: () => import("./screens/send.js"), asks: () => ({ do: "bundles" }) },
+  backup: { load: () => import("./screens/backup.js"), asks: () => ({ do: "today" }) },
+  take: { load: () => import("./screens/take.js"), asks: () => ({ do: "bundles" }) },
+  numbers: { load: () => import("./screens/numbers.js"), asks: () => ({ do: "numbers" }) },
+  people: { load: () => import("./screens/people.js"), asks: () => ({ do: "shelf" }) },
+  check: { load: () => import("./screens/check.js") },
+  practice: { load: () => import("./screens/practice.js") },
+  checks: { load: () => import("./screens/checks.js"), asks: worked.asks },
+  help: { load: () => import("./screens/help.js"), asks: () => ({ do: "rules" }) },
+  lost: { load: () => import("./screens/lost.js") },
   opening: { screen: opening },
-  lost: { screen: lost },
   broken: { screen: broken },
 };
+
+/** Fetches the screen of a route, if it is not here yet. Errors: rejects when it can't be fetched. */
+export async function fetchScreen(name) {
+  const row = SCREENS[name];
+  row.screen ??= await row.load();
+}
+
+/** Fetches all screens that are not here yet, one after the other, each after `pause()`. Errors: rejects at the first that can't be fetched. */
+export async function fetchAll(pause = () => {}) {
+  for (const [name, { screen }] of Object.entries(SCREENS)) {
+    if (screen) continue;
+    await pause();
+    await fetchScreen(name);
+  }
+}

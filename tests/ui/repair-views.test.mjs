@@ -8,7 +8,7 @@ import { sound, words } from "./unit/kit.mjs";
 import { Walk, asker } from "./walk.mjs";
 import "./words.mjs";
 import { route } from "../../ui/route.js";
-import { SCREENS } from "../../ui/screens.js";
+import { SCREENS, fetchAll } from "../../ui/screens.js";
 import { known } from "../../ui/text/say.js";
 
 const HOSTILE = "<img src=x onerror=alert(1)>";
@@ -16,6 +16,7 @@ const LINE = [[100, 500], [300, 200], [500, 700], [900, 600]];
 
 let core, api, told;
 before(async () => {
+  await fetchAll();
   core = await serveMendline();
   api = asker(core.address);
   told = await story();

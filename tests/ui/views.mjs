@@ -2,8 +2,10 @@
 
 import { readFile } from "node:fs/promises";
 import "./words.mjs";
-import { SCREENS } from "../../ui/screens.js";
+import { SCREENS, fetchAll } from "../../ui/screens.js";
 import { Walk, asker } from "./walk.mjs";
+
+await fetchAll();
 
 const EXAMPLE = new URL("../../fixtures/inspections/quillmere.txt", import.meta.url);
 

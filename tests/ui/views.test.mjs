@@ -4,7 +4,7 @@ import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
 import { minSec } from "../../ui/format.js";
 import { mirrored } from "../../ui/drawings/clock-face.js";
-import { choiceOf } from "../../ui/screens/plan.js";
+import { choiceOf } from "../../ui/screens/plan/choice.js";
 import { SCREENS } from "../../ui/screens.js";
 import { route } from "../../ui/route.js";
 import { serveMendline } from "./mendline.mjs";

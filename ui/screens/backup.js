@@ -1,7 +1,7 @@
 // Backup: the whole folder as one encrypted file, and how the storage is. On an empty device: bring one back.
 
 import { html } from "../html.js";
-import { date, number } from "../format.js";
+import { date } from "../format.js";
 import { form } from "../parts/action.js";
 import { act, deck } from "../parts/deck.js";
 import { facts } from "../parts/facts.js";
@@ -13,6 +13,7 @@ import { page } from "../parts/page.js";
 import { problemOf } from "../parts/problem-list.js";
 import { way } from "../parts/way.js";
 import { say } from "../text/say.js";
+import { gigabytes } from "./today/storage.js";
 
 export const title = (view) => say({ made: "backup.made", restored: "restore.done" }[view.kind] ?? (view.params.back ? "restore.title" : "backup.title"));
 
@@ -32,9 +33,6 @@ const storage = ({ storage: { free_bytes: free, low, backed_up_ms: last, backup_
   { label: say("backup.last"), value: last === null || last === undefined ? say("backup.never") : date(last, now?.offset_min ?? 0), note: due ? say("backup.due") : "" },
   ...(free === null || free === undefined ? [] : [{ label: say("backup.free"), value: gigabytes(free), note: low ? say("backup.low") : "" }]),
 ]);
-
-/** Returns bytes in words. */
-export const gigabytes = (bytes) => (bytes < 1e9 ? say("backup.mb", { n: Math.floor(bytes / 1e6) }) : say("backup.gb", { n: number(Math.floor(bytes / 1e8) / 10, 1) }));
 
 const made = (view) => frame(view, html`${moved(view, "send.saving")}${facts([{ label: view.name, value: gigabytes(view.bytes), note: say("backup.files", { n: view.files }) }])}${note({ lead: say("backup.away"), text: say("backup.away_text") })}
   ${way({ label: say("send.save_again"), note: view.name, does: { do: "piece", name: view.name, from: 0, bytes: view.bytes } })}`, toToday());

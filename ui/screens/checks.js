@@ -10,12 +10,10 @@ import { page } from "../parts/page.js";
 import { section } from "../parts/section.js";
 import { way } from "../parts/way.js";
 import { known, say } from "../text/say.js";
-import { fields, formOf } from "./worked/fields.js";
+import { formOf } from "./worked/asks.js";
+import { fields } from "./worked/fields.js";
 
 export const title = (view) => (view.params.name ? say(`worked.name.${view.params.name}`) : say("worked.title"));
-
-/** Returns what the core is asked: with what was typed, one check is worked out as well. */
-export const asks = ({ id, name }, _, asked) => ({ do: "checks", ...(id && { repair: id }), ...(name && { name, input: asked[formOf(id, name)]?.input ?? {} }) });
 
 export function render(view) {
   const one = view.checks.find(({ name }) => name === view.params.name);

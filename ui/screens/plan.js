@@ -19,17 +19,6 @@ import { breaksOf, closed, opens, refused } from "./plan/refused.js";
 
 export const title = () => say("plan.title");
 
-/**
- * Returns what of the plan's form goes with the question, if it was changed on this screen. A set of temperatures goes only
- * whole; an empty place for a closure is none.
- */
-export function choiceOf(fields) {
-  if (!fields?.choice) return {};
-  const { temperatures, closures, ...choice } = fields.choice;
-  const whole = ["resin_mc", "air_mc", "pipe_mc"].every((name) => temperatures?.[name] !== undefined);
-  return { choice: { ...choice, ...(whole && { temperatures }), closures: (closures ?? []).filter((one) => one?.what && one.until_ms) } };
-}
-
 export function render(view) {
   const { repair: { repair }, proposal } = view;
   const { place: where, bound: sleeve, pressed: pressure, timed: time } = proposal.parts;

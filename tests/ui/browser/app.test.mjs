@@ -65,3 +65,31 @@ test("a screen that can't be drawn says so, and the way back is there", { skip }
   chromium.answer = answer;
   await close(["TypeError"]);
 });
+
+test("the first screen waits for no other one, and all others come when it stands", { skip }, async () => {
+  const { page, close } = await chromium.open("");
+  await page.getByRole("heading", { level: 1, name: /Today/ }).waitFor();
+  const fetched = () => page.evaluate(() => performance.getEntriesByType("resource").map(({ name }) => new URL(name).pathname));
+  while (!(await fetched()).includes("/screens/lost.js")) await page.waitForTimeout(100);
+  const inOrder = await fetched();
+  for (const other of ["repair/index", "plan", "setup", "lost"]) assert.ok(inOrder.indexOf(`/screens/${other}.js`) > inOrder.indexOf("/ask"), other);
+  await close();
+});
+
+test("a screen that does not come says so, and comes when it is asked for again", { skip }, async () => {
+  const { page, close } = await chromium.open("");
+  await page.route("**/screens/practice.js", (route) => route.abort());
+  await page.reload();
+  await page.getByRole("heading", { level: 1, name: /Today/ }).waitFor();
+  const go = () => page.evaluate(() => { location.hash = "#/practice"; });
+  await go();
+  await page.locator("#root").getByText("It did not come.").waitFor();
+  await page.getByRole("link", { name: "Back to today" }).click();
+  await page.getByRole("heading", { level: 1, name: /Today/ }).waitFor();
+  await go();
+  await page.locator("#root").getByText("It did not come.").waitFor();
+  await page.unroute("**/screens/practice.js");
+  await page.getByRole("button", { name: "Try again" }).click();
+  await page.getByRole("heading", { level: 1, name: "Rehearse the job" }).waitFor();
+  await close(["ERR_FAILED"]);
+});

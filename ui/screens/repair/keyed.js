@@ -1,6 +1,7 @@
 // Keying in from paper: the day and the time on the sheet, set once and changed from entry to entry.
 
 import { html } from "../../html.js";
+import { onPaper } from "../../on-paper.js";
 import { form } from "../../parts/action.js";
 import { act, deck, small } from "../../parts/deck.js";
 import { field } from "../../parts/field.js";
@@ -12,13 +13,6 @@ import { say } from "../../text/say.js";
 import { frame, to } from "./frame.js";
 
 const FORM = "paper";
-
-/** Returns the moment that stands on the sheet, in ms, or nothing while nothing is keyed in from paper. `typed` is what was set. */
-export function onPaper({ on, day, time } = {}) {
-  if (on !== "yes" || !day || !time) return undefined;
-  const at = new Date(`${day}T${time}`).getTime();
-  return Number.isNaN(at) ? undefined : at;
-}
 
 const typedOf = (view) => view.drafts?.[FORM] ?? {};
 

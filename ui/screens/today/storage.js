@@ -1,11 +1,10 @@
 // How the storage is, on the first screen: said aloud when something is to be done, else one quiet row.
 
 import { html } from "../../html.js";
-import { date } from "../../format.js";
+import { date, number } from "../../format.js";
 import { note } from "../../parts/note.js";
 import { way } from "../../parts/way.js";
 import { say } from "../../text/say.js";
-import { gigabytes } from "../backup.js";
 
 /** Returns what is wrong with the storage, or nothing. */
 export function warned({ storage }) {
@@ -19,3 +18,6 @@ export const row = ({ storage, now }) => way({ label: say("backup.title"), note:
 
 const age = (storage, now) => (storage?.backed_up_ms ? say("backup.last_on", { on: date(storage.backed_up_ms, now?.offset_min ?? 0) }) : say("backup.never"));
 const free = (storage) => (storage?.free_bytes ?? null) !== null && say("backup.free_n", { free: gigabytes(storage.free_bytes) });
+
+/** Returns bytes in words. */
+export const gigabytes = (bytes) => (bytes < 1e9 ? say("backup.mb", { n: Math.floor(bytes / 1e6) }) : say("backup.gb", { n: number(Math.floor(bytes / 1e8) / 10, 1) }));

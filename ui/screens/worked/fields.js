@@ -5,9 +5,7 @@ import { attr, html } from "../../html.js";
 import { field, lines, picks } from "../../parts/field.js";
 import { yesNo } from "../../parts/pair.js";
 import { say } from "../../text/say.js";
-
-/** Returns the id of the form in which a calculation of a repair is typed. */
-export const formOf = (repair, name) => `checks-${repair ?? ""}-${name}`;
+import { formOf } from "./asks.js";
 
 /** Returns the fields, filled with what was typed or else with what the repair knows. */
 export function fields(view, one) {
