@@ -3,10 +3,10 @@
 // Emulation.setCPUThrottlingRate.
 
 import { readdir, stat } from "node:fs/promises";
-import { extname, join } from "node:path";
+import { basename, extname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { chromium } from "playwright-core";
-import { serveMendline } from "./mendline.mjs";
+import { BUILT, serveMendline } from "./mendline.mjs";
 import { fromFolder } from "./shots/from-folder.mjs";
 import { Walk, asker } from "./walk.mjs";
 
@@ -21,7 +21,7 @@ const core = await serveMendline();
 const browser = await chromium.launch({ executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium", args: FLAGS });
 try {
   const repairs = await filled();
-  console.log(`Chromium ${browser.version()}, ${SLOWER} times slower, ${PHONE.width} × ${PHONE.height}; a part of the limit in brackets.`);
+  console.log(`Chromium ${browser.version()}, ${SLOWER} times slower, ${PHONE.width} × ${PHONE.height}, ${basename(BUILT)} build; a part of the limit in brackets.`);
   await starts();
   await taps(repairs);
   await shifts(repairs);
@@ -52,18 +52,26 @@ async function filled() {
   return { planned, staging, push, mixed, hold: holds[0], verification };
 }
 
+/** Opens a page, slowed; `close` closes it with its context. `again()` opens another one that finds what the first has kept. */
 async function page({ script } = {}) {
   const context = await browser.newContext({ viewport: PHONE });
   await context.addInitScript(() => localStorage.setItem("mendline.person", "ekdal"));
   if (script) await context.addInitScript(script);
+  return { ...(await slowed(context)), again: () => slowed(context), close: () => context.close() };
+}
+
+async function slowed(context) {
   const one = await context.newPage();
   await fromFolder(one);
   const session = await context.newCDPSession(one);
   await session.send("Emulation.setCPUThrottlingRate", { rate: SLOWER });
-  return { page: one, session, close: () => context.close() };
+  return { page: one, session };
 }
 
-/** From the start of the navigation until the first screen is drawn with what the core answered, and takes a touch. */
+/**
+ * From the start of the navigation until the first screen is drawn with what the core answered, and takes a touch. The first start
+ * on a device fetches the words of the screens, every later one has kept them. What is served may not be kept, so all else is alike.
+ */
 async function starts() {
   const usable = () => {
     new MutationObserver((_, seen) => {
@@ -72,17 +80,24 @@ async function starts() {
       requestAnimationFrame(() => setTimeout(() => { globalThis.usable = performance.now(); }));
     }).observe(document, { childList: true, subtree: true });
   };
-  const found = [];
-  for (let n = 0; n < STARTS; n += 1) {
-    const { page: one, session, close } = await page({ script: usable });
-    await session.send("Network.setCacheDisabled", { cacheDisabled: true });
+  const found = { first: [], later: [] };
+  const start = async ({ page: one }) => {
     await one.goto(core.address);
     await one.waitForFunction(() => globalThis.usable);
-    found.push(await one.evaluate(() => globalThis.usable));
-    await close();
+    return one.evaluate(() => globalThis.usable);
+  };
+  for (let n = 0; n < STARTS; n += 1) {
+    const one = await page({ script: usable });
+    found.first.push(await start(one));
+    await one.page.waitForFunction(() => localStorage.getItem("mendline.words"));
+    await one.page.close();
+    found.later.push(await start(await one.again()));
+    await one.close();
   }
-  line("first screen usable, middle of " + STARTS, middle(found), LIMITS.usable_ms, "ms");
-  line("first screen usable, worst", Math.max(...found), LIMITS.usable_ms, "ms");
+  for (const [which, all] of Object.entries(found)) {
+    line(`first screen usable, ${which} start, middle of ${STARTS}`, middle(all), LIMITS.usable_ms, "ms");
+    line(`first screen usable, ${which} start, worst`, Math.max(...all), LIMITS.usable_ms, "ms");
+  }
 }
 
 /** From a touch to the frame that shows its answer. */
@@ -122,7 +137,8 @@ async function taps({ planned, staging, push, hold, mixed }) {
   await tap("+ at the gauge", `#/repair/${hold.id}/reading`, ".entry [data-step='1']");
   await tap("a light", "#/", ".light label:nth-of-type(2)");
   await tap("stop, while it holds", `#/repair/${hold.id}`, ".deck-more a");
-  await tap("an answer of staging", `#/repair/${staging.id}`, ".pair label");
+  // One that is not picked yet: a touch on a picked answer changes nothing, and the next change would be the clock's, up to a second later.
+  await tap("an answer of staging", `#/repair/${staging.id}`, ".pair label:has(input:not(:checked))");
   await tap("a task recorded", `#/repair/${staging.id}`, ".deck > .act");
   await tap("the test push begins", `#/repair/${push.id}`, ".deck > .act");
   await tap("the plan", `#/repair/${planned.id}`, "a.way");
