@@ -40,14 +40,17 @@ function apart(marks, from, to, wanted) {
   return sorted.map((mark, i) => ({ ...mark, place: pct(places[i], 1) }));
 }
 
+// How many minutes lie between two ticks, and how many ticks between two that are named: days, hours, minutes.
+const STEPS = [{ beyond: 24 * 3600e3, every: 60, named: 6 }, { beyond: 40 * 60e3, every: 10, named: 6 }, { beyond: -1, every: 1, named: 5 }];
+
 function hours(from, to, offset, x) {
-  const every = to - from > 24 * 3600e3 ? 60 : 10;
+  const { every, named: nth } = STEPS.find(({ beyond }) => to - from > beyond);
   const marks = [];
   for (let m = Math.ceil((from / 60e3 + offset) / every) * every; (m - offset) * 60e3 <= to; m += every) {
     const ms = (m - offset) * 60e3;
-    const named = m % (6 * every) === 0;
+    const named = m % (nth * every) === 0;
     const share = (ms - from) / (to - from);
-    marks.push(html`${line(named ? "d-thin" : "d-faint", x(ms), 92, x(ms), named ? 101 : 97)}${named && share < 0.97 && text(x(ms), 115, time(ms, offset), { soft: true, end: share < 0.02 ? undefined : "middle", kind: m % (12 * every) ? "only-wide" : "" })}`);
+    marks.push(html`${line(named ? "d-thin" : "d-faint", x(ms), 92, x(ms), named ? 101 : 97)}${named && share < 0.97 && text(x(ms), 115, time(ms, offset), { soft: true, end: share < 0.02 ? undefined : "middle", kind: m % (2 * nth * every) ? "only-wide" : "" })}`);
   }
   return marks;
 }

@@ -34,7 +34,8 @@ export async function inBrowserShots(sizes) {
       await page.reload();
       await page.waitForFunction(() => document.querySelector("h1") !== null && !document.title.startsWith("Opening"));
       await page.waitForTimeout(500);
-      await page.waitForFunction(() => [...document.querySelectorAll("img[data-photo]")].every(({ naturalWidth, offsetParent }) => naturalWidth > 0 || offsetParent === null));
+      // Photos within what is folded are never fetched.
+      await page.waitForFunction(() => [...document.querySelectorAll("img[data-photo]")].every((photo) => photo.naturalWidth > 0 || !photo.checkVisibility()));
       await act?.(inBrowser(page));
       if (act) await page.waitForTimeout(700);
       await page.evaluate(() => { document.activeElement?.blur(); scrollTo(0, 0); });

@@ -182,6 +182,10 @@ test("time line: marks in order, the one that asks for a decision wears the acce
   assert.match(words(text), /Attempt 1 1 2 .*11:00/);
 });
 
+test("time line: minutes are named where an attempt took no longer", () => {
+  assert.match(words(sound(timeLine({ id: "tl", from_ms: T, to_ms: T + 12 * 60e3, offset_min: 120, label: "x", attempts: [], marks: [] }))), /^(\d\d):(\d[05]) \1:\d[05]/);
+});
+
 test("time line: marks of one moment do not cover each other, on a phone either", () => {
   const text = sound(timeLine({ id: "tl", from_ms: T, to_ms: T + 6 * 3600e3, offset_min: 120, label: "x", attempts: [], marks: [1, 2, 3].map((n) => ({ at_ms: T + 36e5, n })) }));
   const places = [.../<g class="only-narrow">.*?<\/g>/s.exec(text)[0].matchAll(/<text class="t-bold" x="([\d.]+)%/g)].map(([, x]) => Number(x));

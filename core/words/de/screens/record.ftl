@@ -68,6 +68,8 @@ review-title =
   } nicht nach Plan{ $open ->
     [0] {""}
     [one] , einer braucht Sie
+    [2] , zwei brauchen Sie
+    [3] , drei brauchen Sie
    *[other] , { $open } brauchen Sie
   }
 review-nothing = Alles lief nach Plan

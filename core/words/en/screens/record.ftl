@@ -68,6 +68,8 @@ review-title =
   } went off the plan{ $open ->
     [0] {""}
     [one] , one asks for you
+    [2] , two ask for you
+    [3] , three ask for you
    *[other] , { $open } ask for you
   }
 review-nothing = Nothing went off the plan

@@ -68,6 +68,8 @@ review-title =
   }{ $open ->
     [0] {""}
     [one] , una le espera a usted
+    [2] , dos le esperan a usted
+    [3] , tres le esperan a usted
    *[other] , { $open } le esperan a usted
   }
 review-nothing = Nada se apartó del plan

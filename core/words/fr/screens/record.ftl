@@ -68,6 +68,8 @@ review-title =
   } hors du plan{ $open ->
     [0] {""}
     [one] , un vous attend
+    [2] , deux vous attendent
+    [3] , trois vous attendent
    *[other] , { $open } vous attendent
   }
 review-nothing = Rien hors du plan

@@ -12,7 +12,7 @@ export function timeOf({ repair, review, now }) {
   const attempts = repair.attempts.filter(({ spans }) => spans.length > 0).map(attempt(now?.at_ms ?? repair.last_moment.at_ms));
   if (attempts.length === 0) return "";
   const moments = attempts.flatMap(({ spans }) => spans.flatMap(({ from_ms, to_ms }) => [from_ms, to_ms]));
-  const room = Math.max(60_000, (Math.max(...moments) - Math.min(...moments)) * ROOM);
+  const room = (Math.max(...moments) - Math.min(...moments)) * ROOM || 60_000;
   const [from, to] = [Math.min(...moments) - room, Math.max(...moments) + room];
   return figure({ inside: timeLine({
     id: "attempts", from_ms: from, to_ms: to, offset_min: now?.offset_min ?? 0, attempts, gaps: review.off.filter(({ what }) => what.kind === "gap").map(({ what }) => what),
