@@ -14,7 +14,7 @@ import { createWake } from "./device/wake.js";
 import { saveFile, saveLarge } from "./device/save.js";
 import { chosenFile, controlsOf, merged, readForm, tidied } from "./form.js";
 import { asTyped, hear } from "./heard.js";
-import { typed, useLanguage, useUnits } from "./format.js";
+import { date, typed, useLanguage, useUnits } from "./format.js";
 import { patch } from "./patch.js";
 import { banner } from "./parts/banner.js";
 import { html } from "./html.js";
@@ -512,6 +512,8 @@ store.subscribe(show);
 addEventListener("hashchange", arrive);
 const atFirst = ["", "#", "#/"].includes(location.hash);
 const looked = arrive();
+// An engine reads its tables when it writes the first date, which takes as long as a screen: done while the core answers.
+date(0, 0);
 if (atFirst) leadBack(looked);
 store.flush();
 // Wherever the program begins, it knows the clocks that run.
