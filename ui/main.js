@@ -274,7 +274,7 @@ async function send(request, { then, form, stay = false, secrets } = {}) {
   if (request.command?.command === "second_go") notices.allow();
   const response = await (READS.includes(request.do) ? store.ask(request, secrets) : store.send(request, secrets));
   if (!response?.ok) { cues.play("warn"); return false; }
-  if (form) { store.forget(form, scope); chosen.drop(); }
+  if (form) { store.forget(form, scope); forgetSecrets(form); chosen.drop(); }
   // Who names the first person of a device is that person.
   if (form === "setup-person") localStorage.setItem("mendline.person", request.document.sheet.id);
   if (request.do === "accept_plan") { store.forget(`plan-${request.repair}`, scope); delete asked[`plan-${request.repair}`]; }
@@ -292,6 +292,11 @@ async function send(request, { then, form, stay = false, secrets } = {}) {
   if (next && next !== begun && location.hash === begun) location.hash = next;
   else await look();
   return true;
+}
+
+// A PIN that was used is not left for whoever has the device next.
+function forgetSecrets(form) {
+  for (const field of document.getElementById(form)?.querySelectorAll("input[type=password]") ?? []) field.value = "";
 }
 
 // What came of a tap is shown at once, if the screen still asks for it.

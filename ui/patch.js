@@ -1,6 +1,6 @@
 // Brings the page to a new text without rebuilding it: focus, caret, scroll and a finger that rests on a button survive.
 
-/** Changes `root`'s children so that they equal `text`. Keeps elements of the same place, tag and id. */
+/** Changes `root`'s children so that they equal `text`. Keeps elements of the same tag and id, and those of the same place and tag. */
 export function patch(root, text) {
   const template = root.ownerDocument.createElement("template");
   template.innerHTML = String(text);
@@ -9,8 +9,25 @@ export function patch(root, text) {
 
 function patchChildren(old, fresh) {
   const wanted = [...fresh.childNodes];
-  wanted.forEach((node, i) => patchNode(old, old.childNodes[i], node));
+  wanted.forEach((node, i) => {
+    if (!comes(old, i, node, wanted)) patchNode(old, old.childNodes[i], node);
+  });
   while (old.childNodes.length > wanted.length) old.lastChild.remove();
+}
+
+// What has an id or a key is found again when something before it came or went. Returns true where a new node was put in.
+function comes(old, i, node, wanted) {
+  const here = old.childNodes[i];
+  if (!here || alike(here, node)) return false;
+  const kept = key(node) && [...old.childNodes].slice(i + 1).find((one) => alike(one, node));
+  if (kept) {
+    while (old.childNodes[i] !== kept) old.childNodes[i].remove();
+    return false;
+  }
+  if (!key(here) || !wanted.slice(i + 1).some((one) => alike(here, one))) return false;
+  old.insertBefore(node, here);
+  setVarsBelow(node);
+  return true;
 }
 
 function patchNode(parent, old, fresh) {
@@ -44,8 +61,10 @@ function patchAttributes(old, fresh) {
   }
 }
 
-// What the text says wins over what the page holds: the store knows every letter typed, so nothing is lost.
+// What the text says wins over what the page holds: the store knows every letter typed, so nothing is lost. A secret is known
+// to its field alone; it stays there while it is in sight, and no longer.
 function patchState(old, fresh) {
+  if (old.type === "password") { if (!old.checkVisibility()) old.value = ""; return; }
   if (old.nodeName === "INPUT" && old.checked !== fresh.checked) old.checked = fresh.checked;
   if (!["INPUT", "TEXTAREA", "SELECT"].includes(old.nodeName) || old.type === "file") return;
   if (old.value !== fresh.value) old.value = fresh.value;

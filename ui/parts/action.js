@@ -15,9 +15,10 @@ export const action = ({ href, form, does, then, kind, inside, more = "" }) => {
 
 /**
  * Returns a form that sends the request `does`, completed with what its fields hold. `live` only asks, and at every
- * change. `tidy` leaves out rows that were emptied. `large` brings its file piece by piece.
+ * change. `tidy` leaves out rows that were emptied. `large` brings its file piece by piece. `key` makes it another form where
+ * it changes: nothing that was typed is taken along.
  */
-export const form = ({ id, does, then, kind, live, tidy, large, inside }) =>
-  html`<form id="${id}" ${attr("class", kind)} ${request(does, then)} ${live && html`data-live="yes"`} ${tidy && html`data-tidy="yes"`} ${large && html`data-large="yes"`} novalidate autocomplete="off">${inside}</form>`;
+export const form = ({ id, key, does, then, kind, live, tidy, large, inside }) =>
+  html`<form id="${id}" ${attr("data-key", key)} ${attr("class", kind)} ${request(does, then)} ${live && html`data-live="yes"`} ${tidy && html`data-tidy="yes"`} ${large && html`data-large="yes"`} novalidate autocomplete="off">${inside}</form>`;
 
 const request = (does, then) => html`data-request="${JSON.stringify(does)}" ${attr("data-then", then)}`;

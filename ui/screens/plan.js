@@ -29,7 +29,7 @@ export function render(view) {
     mast: mast({ title: title(), strong: say("today.line", { from: repair.line.upstream.name, to: repair.line.downstream.name }), between: ", ", where: repair.line.street, side: [repair.number], rehearsal: repair.rehearsal }),
     main: html`<main>${form({ id: `plan-${repair.id}`, kind: open.length > 0 ? "plan refused" : "plan", live: true, does: { do: "plan", repair: repair.id }, inside: html`
       ${refused(view, breaks)}${open.length > 0 && html`<div class="plan-time">${timed(view, time)}</div>`}${where && pictures(view, where)}
-      <div class="${open.length > 0 ? "plan-enter" : "plan-time"}">${open.length === 0 && timed(view, time)}${notes(proposal)}${measured(view)}</div>
+      <div data-key="measured" class="${open.length > 0 ? "plan-enter" : "plan-time"}">${open.length === 0 && timed(view, time)}${notes(proposal)}${measured(view)}</div>
       <div class="plan-where">${where && place(view, where)}${held(view, time)}${pressed(pressure)}${bound(sleeve)}${spot(view.repair.spot)}${worked(view.repair, "plan")}</div>
       <div class="plan-pick">${where && cover(view, where)}${candidates(view)}</div>${entries(view)}` })}${open.map((one) => one.waivable && waiver({ ...view.repair, drafts: view.drafts }, one, one.i))}</main>`,
     deck: foot(view, open),

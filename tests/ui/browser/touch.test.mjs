@@ -112,3 +112,41 @@ test("drawing anew keeps the focus, the caret and what is being typed", { skip }
   assert.deepEqual(kept, [true, 2, true]);
   await close();
 });
+
+test("what comes or goes above a field takes neither the field nor the focus away", { skip }, async () => {
+  const { page, close } = await chromium.open("gallery/index.html#parts");
+  const seen = await page.evaluate(async () => {
+    const { patch } = await import("/patch.js");
+    const root = document.body.appendChild(document.createElement("div"));
+    const draw = (...above) => patch(root, `${above.map((one) => `<p id="${one}">${one}</p>`).join("\n")} <label data-key="kept"><input id="typed" value="1"></label> <p id="below"></p>`);
+    draw("refused", "time");
+    const field = root.querySelector("input");
+    field.focus();
+    return [["time"], ["picture", "time"], [], ["refused", "time"], ["time", "refused"]].map((above) => {
+      draw(...above);
+      return [document.activeElement === field, [...root.querySelectorAll("p")].map(({ id }) => id).join(" ")];
+    });
+  });
+  assert.deepEqual(seen, [[true, "time below"], [true, "picture time below"], [true, "below"], [true, "refused time below"], [true, "time refused below"]]);
+  await close();
+});
+
+test("a PIN stays while its field is in sight, and no longer", { skip }, async () => {
+  const { page, close } = await chromium.open("gallery/index.html#parts");
+  const seen = await page.evaluate(async () => {
+    const { patch } = await import("/patch.js");
+    const root = document.body.appendChild(document.createElement("div"));
+    const draw = (key = "") => { patch(root, `<details><summary>key</summary><form id="f" data-key="${key}"><input id="pin" type="password" value=""></form></details>`); return root.querySelector("input").value; };
+    draw();
+    root.querySelector("details").open = true;
+    const type = () => { root.querySelector("input").value = "secret"; };
+    type();
+    const inSight = draw();
+    const anothers = draw("another");
+    type();
+    root.querySelector("details").open = false;
+    return [inSight, anothers, draw("another")];
+  });
+  assert.deepEqual(seen, ["secret", "", ""]);
+  await close();
+});

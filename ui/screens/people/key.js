@@ -29,14 +29,14 @@ function kept(view, me) {
     { label: say("key.made"), value: `${date(made, offset)}, ${time(made, offset)}` },
     { label: say("key.print"), value: html`<span class="hash">${grouped(fingerprint)}</span>`, note: say("key.print_note") },
   ])}${way({ label: say("key.hand_out"), note: say("key.hand_out_note"), does: { do: "person_certificate", person: me.id } })}
-  <details><summary>${say("key.change")}</summary>${form({ id: "change-pin", kind: "stack", does: { do: "change_pin", person: me.id }, inside: html`${field({ id: "old-pin", name: "password", label: say("key.old_pin"), type: "password", mode: "numeric", needed: true })}${newPin("new-pin")}<button type="submit" class="way"><b>${say("key.change_act")}</b><small>${say("key.make_note")}</small></button>` })}</details>
-  <details><summary>${say("key.revoke")}</summary>${form({ id: "revoke", kind: "stack", does: { do: "revoke_key", person: me.id, from_ms: view.now?.at_ms ?? made }, inside: html`<p class="soft">${say("key.revoke_note")}</p>
-    ${field({ id: "revoke-why", name: "reason", label: say("key.revoke_why"), needed: true })}<button type="submit" class="way"><b>${say("key.revoke_act")}</b></button>` })}</details>`;
+  <details><summary>${say("key.change")}</summary>${form({ id: "change-pin", key: me.id, kind: "stack", does: { do: "change_pin", person: me.id }, inside: html`${field({ id: "old-pin", name: "password", label: say("key.old_pin"), type: "password", mode: "numeric", needed: true })}${newPin("new-pin")}<button type="submit" class="way"><b>${say("key.change_act")}</b><small>${say("key.make_note")}</small></button>` })}</details>
+  <details><summary>${say("key.revoke")}</summary>${form({ id: "revoke", key: me.id, kind: "stack", does: { do: "revoke_key", person: me.id, from_ms: view.now?.at_ms ?? made }, inside: html`<p class="soft">${say("key.revoke_note")}</p>
+    ${field({ id: "revoke-why", name: "reason", label: say("key.revoke_why"), value: view.drafts.revoke?.reason ?? "", needed: true })}<button type="submit" class="way"><b>${say("key.revoke_act")}</b></button>` })}</details>`;
 }
 
 const newPin = (id) => field({ id, name: "pin", label: say("key.new_pin", { n: LEAST }), type: "password", mode: "numeric", needed: true });
 
 const none = (me) => html`${note({ lead: say("key.none"), text: say("key.none_text") })}
-  ${form({ id: "make-key", kind: "stack", does: { do: "make_key", person: me.id }, inside: html`${newPin("make-pin")}<button type="submit" class="way"><b>${say("key.make")}</b><small>${say("key.make_note")}</small></button>` })}
-  <details><summary>${say("key.import")}</summary>${form({ id: "import-key", kind: "stack", does: { do: "import_key", person: me.id }, inside: html`${file({ id: "import-file", name: "bytes", label: say("key.file"), accept: ".p12,.pfx" })}
+  ${form({ id: "make-key", key: me.id, kind: "stack", does: { do: "make_key", person: me.id }, inside: html`${newPin("make-pin")}<button type="submit" class="way"><b>${say("key.make")}</b><small>${say("key.make_note")}</small></button>` })}
+  <details><summary>${say("key.import")}</summary>${form({ id: "import-key", key: me.id, kind: "stack", does: { do: "import_key", person: me.id }, inside: html`${file({ id: "import-file", name: "bytes", label: say("key.file"), accept: ".p12,.pfx" })}
     ${field({ id: "import-password", name: "password", label: say("key.password"), type: "password" })}${newPin("import-pin")}<button type="submit" class="way"><b>${say("key.import_act")}</b></button>` })}</details>`;

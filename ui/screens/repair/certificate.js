@@ -49,7 +49,7 @@ function voiding(view) {
   const { repair } = view;
   const me = view.people.find(({ id }) => id === view.person);
   const open = me?.role === "foreman" && html`<details><summary>${say("certificate.void")}</summary>${form({ id: "void", kind: "stack", does: { do: "void", repair: repair.id }, then: `#/repair/${repair.id}`, inside: html`<p class="soft">${say("certificate.void_note")}</p>
-    ${field({ id: "void-why", name: "reason", label: say("certificate.void_why"), needed: true })}${!repair.rehearsal && keyOf(me) && pin("void-pin")}<button type="submit" class="way"><b>${say("certificate.void_act", { number: repair.issued.number })}</b></button>` })}</details>`;
+    ${field({ id: "void-why", name: "reason", label: say("certificate.void_why"), value: view.drafts.void?.reason ?? "", needed: true })}${!repair.rehearsal && keyOf(me) && pin("void-pin")}<button type="submit" class="way"><b>${say("certificate.void_act", { number: repair.issued.number })}</b></button>` })}</details>`;
   return html`${way({ label: say("numbers.title"), note: say("numbers.note"), href: "#/numbers" })}${open}`;
 }
 
