@@ -131,6 +131,7 @@ async function fetchRest() {
 }
 
 let arriving = true;
+let headed = null;
 let drawn = { second: null, wall: Date.now(), since: monotonic(), looked: 0 };
 
 function show() {
@@ -150,6 +151,10 @@ function show() {
   document.title = `${title} · ${say("app.name")}`;
   fetchPhotos();
   ghosts.shown();
+  // The next stage begins at its top like a new screen, though its address is the same.
+  const head = `${title} ${view.next?.act === "join"}`;
+  if (ready && name === "repair" && !view.params.sub && head !== headed) arriving = true;
+  headed = head;
   if (ready && arriving) arrived();
   focusNew();
 }
@@ -286,12 +291,20 @@ async function send(request, { then, form, stay = false, secrets } = {}) {
   announce(say("recorded"));
   if (stay || scope === store.scope()) takeShown(response.ok);
   if (stay) return true;
+  if (form?.startsWith("task-")) toTask();
   // A repair that was just opened has an id only now.
   const next = then?.replace("{repair}", response.ok.repair?.id);
   // Nobody is led away who has gone somewhere meanwhile.
   if (next && next !== begun && location.hash === begun) location.hash = next;
   else await look();
   return true;
+}
+
+// The task that the act names comes into sight.
+function toTask() {
+  scrollTo(0, 0);
+  const form = document.getElementById(root.querySelector(".deck > .act")?.getAttribute("form"));
+  (form?.closest("li") ?? form)?.scrollIntoView({ block: "nearest" });
 }
 
 // A PIN that was used is not left for whoever has the device next.

@@ -4,7 +4,12 @@
 export function patch(root, text) {
   const template = root.ownerDocument.createElement("template");
   template.innerHTML = String(text);
+  const typed = root.contains(document.activeElement) && document.activeElement.matches("input, textarea") && document.activeElement;
+  const before = typed && typed.getBoundingClientRect().top;
   patchChildren(root, template.content);
+  // Whoever types keeps the field under the finger, whatever came above it.
+  const moved = typed && typed.isConnected ? typed.getBoundingClientRect().top - before : 0;
+  if (moved !== 0) scrollBy(0, moved);
 }
 
 function patchChildren(old, fresh) {

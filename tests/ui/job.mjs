@@ -51,21 +51,24 @@ export async function wholeJob(hands, inspection, photo) {
   return hands.text(".act small");
 }
 
-const heading = (hands, text) => hands.until(async () => (await hands.text("h1")) === text, `the heading ${text}`);
-const label = (hands) => hands.run(`return document.querySelector(".deck > .act b")?.textContent.trim() ?? ""`);
+/** Waits for the heading of a screen. */
+export const heading = (hands, text) => hands.until(async () => (await hands.text("h1")) === text, `the heading ${text}`);
+/** Returns what the act at the foot says. */
+export const label = (hands) => hands.run(`return document.querySelector(".deck > .act b")?.textContent.trim() ?? ""`);
 
 // What has just appeared takes no touch.
 const settled = (hands) => hands.until(() => hands.run(`return document.querySelector("[data-fresh]") === null`), "the screen takes a touch");
 async function tap(hands) { await settled(hands); await hands.click(".deck > .act"); }
 
-async function act(hands, text, once = true) {
+/** Taps the act that says `text`. */
+export async function act(hands, text, once = true) {
   await hands.until(async () => (await label(hands)).includes(text), `the act ${text}`);
   await tap(hands);
   if (once) await hands.until(async () => (await label(hands)) !== text, `${text} was recorded`);
 }
 
-// What can't be undone is held for two seconds.
-async function held(hands, text) {
+/** Holds the act: what can't be undone takes two seconds. */
+export async function held(hands, text) {
   await hands.until(async () => (await label(hands)).includes(text), `the held act ${text}`);
   await hands.hold(".deck > .act");
   await hands.until(async () => !(await label(hands)).includes(text), `${text} was recorded`);
@@ -81,7 +84,7 @@ async function person(hands, name) {
 }
 
 /** Answers every task of a stage and takes its photos, until the act leads on. */
-async function stage(hands, name, photo) {
+export async function stage(hands, name, photo) {
   await heading(hands, name);
   for (let taps = 0; taps < 60; taps += 1) {
     const what = await open(hands);
@@ -143,8 +146,9 @@ async function holding(hands) {
   await held(hands, "Release");
 }
 
-async function waive(hands, reason) {
-  await hands.clickText("button.way b", "Ask the foreman");
+/** Asks the foreman, who waives what stands in the way. */
+export async function waive(hands, reason, called = "Ask the foreman") {
+  await hands.clickText("button.way b", called);
   await hands.type("dialog[open] textarea", reason);
   // A touch on an act that has just appeared counts as a ghost.
   await new Promise((done) => setTimeout(done, 500));
@@ -152,11 +156,13 @@ async function waive(hands, reason) {
   await hands.until(async () => (await hands.run(`return document.querySelector("dialog[open]") === null`)), "the waiver was recorded");
 }
 
-async function verification(hands, photo) {
+/** Does what the verification asks for, until the act says something else or `stop`. */
+export async function verification(hands, photo, stop) {
   await heading(hands, "Verification");
   for (let taps = 0; taps < 60; taps += 1) {
     const what = await open(hands);
     const says = await label(hands);
+    if (says === stop) return;
     if (what === "photo") await take(hands, photo);
     else if (what === "task") await answer(hands);
     else if (says === "Say where it came to rest") await rest(hands);
@@ -167,9 +173,13 @@ async function verification(hands, photo) {
   }
 }
 
-// What was left while the resin ran: all of it on one screen, recorded by one act.
 async function fill(hands) {
   await tap(hands);
+  await fillIn(hands);
+}
+
+/** Answers what was left while the resin ran: all of it on one screen, recorded by one act. */
+export async function fillIn(hands) {
   await heading(hands, "Fill in now");
   const forms = await hands.run(`return [...document.querySelectorAll("form[id^=task-]")].map((form) => form.id)`);
   for (const form of forms) await fields(hands, form);
@@ -177,7 +187,7 @@ async function fill(hands) {
   await act(hands, "Back to the stage");
 }
 
-async function rest(hands) {
+export async function rest(hands) {
   await tap(hands);
   await heading(hands, "Where it came to rest");
   await act(hands, "Record where it rests");
@@ -204,10 +214,12 @@ async function review(hands) {
   await person(hands, "Tomas Ekdal");
 }
 
-async function sign(hands, role) {
+/** Draws a line and signs, with the PIN of the key where one is asked for. */
+export async function sign(hands, role, pin) {
   await heading(hands, "Sign");
   await hands.until(async () => (await hands.text("#pad")).startsWith(role), `${role} signs`);
   await hands.draw("canvas.pad", [[100, 500], [300, 200], [450, 750], [650, 300], [900, 600]]);
+  if (pin) await hands.type("#sign-pin", pin);
   await act(hands, "Sign", false);
   await hands.until(async () => !(await hands.run(`return document.querySelector("#pad")?.textContent ?? ""`)).startsWith(role), `${role} has signed`);
 }

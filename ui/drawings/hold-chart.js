@@ -16,9 +16,11 @@ export function holdChart({ id, height = 176, readings, window_bar: [lower, uppe
   const foot = height - 30;
   const x = (ms) => pct(ms - from, to - from);
   const y = scale(readings, lower, upper, foot);
+  // While the needle is at the left, the limits are named at the right.
+  const named = now !== undefined && (now - from) / (to - from) < 0.4 ? ["100%", { end: "end" }] : ["0%", {}];
   return drawing({ height, label, inside: html`${hatch(`${id}-out`, "d-hatch", 7)}${hatch(`${id}-gap`, "d-hatch-edge", 3.5)}
     ${bar("0", TOP, "100%", y(upper) - TOP, "", `${id}-out`)}${bar("0", y(lower), "100%", foot - y(lower), "", `${id}-out`)}
-    ${[[upper, "hold.upper", -9], [lower, "hold.lower", 17]].map(([limit, code, dy]) => html`${line("d-line", "0%", y(limit), "100%", y(limit))}${text("0%", y(limit) + dy, say(code, { bar: figure("bar", limit * 1e5) }), { halo: true })}`)}
+    ${[[upper, "hold.upper", -9], [lower, "hold.lower", 17]].map(([limit, code, dy]) => html`${line("d-line", "0%", y(limit), "100%", y(limit))}${text(named[0], y(limit) + dy, say(code, { bar: figure("bar", limit * 1e5) }), { halo: true, ...named[1] })}`)}
     ${gaps.map((gap) => gapOf(gap, x, y(upper), y(lower), id))}
     ${readings.slice(1).map((reading, i) => line(across(readings[i], reading, gaps) ? "d-dash" : "d-heavy", x(readings[i].at_ms), y(readings[i].bar), x(reading.at_ms), y(reading.bar)))}
     ${readings.map((reading) => at(x(reading.at_ms), y(reading.bar), reading.bar < lower || reading.bar > upper ? html`<path class="d-trouble" d="M0 -8L8 6H-8Z"/>` : html`<circle class="d-point" r="4.5"/>`))}

@@ -36,6 +36,9 @@ function side(sorted, i, whole) {
   if (crowded(sorted, i, whole)) return { end: "middle" };
   if (after < 1 / 5) return { end: "end", dx: after < 0.08 ? -1 : 6 };
   if (before < 1 / 5) return { dx: before < 0.08 ? 3 : -6 };
+  // A neighbour that leans this way takes the room up to here.
+  if (before < 1 / 3 && apart(sorted, i - 1, i - 2, whole) < 1 / 5) return { dx: -6 };
+  if (after < 1 / 3 && apart(sorted, i + 1, i + 2, whole) < 1 / 5) return { end: "end", dx: 6 };
   return { end: "middle" };
 }
 

@@ -7,7 +7,7 @@ import { icon } from "./icon.js";
  * Returns the rows. `options` are { value, strong, text, note, at: [figure, note, unit], closed }; `picked` is a value, or a list
  * of values where `several` may be picked. `closed` rows cannot be picked; their note says why. `needed` must be answered.
  */
-export const choice = ({ legend, aside, name, options, picked, several = false, needed = false, as = several ? "list" : undefined, kind = "section section-gap" }) => html`<fieldset class="choice ${kind}"><legend><h2>${legend}${aside && html` <small class="soft">${aside}</small>`}</h2></legend>
+export const choice = ({ legend, aside, name, options, picked, several = false, needed = false, as = several ? "list" : undefined, kind = "section section-gap" }) => html`<fieldset class="choice ${kind}" data-key="${name}"><legend><h2>${legend}${aside && html` <small class="soft">${aside}</small>`}</h2></legend>
   ${options.map((option) => row({ ...option, name, several, as, needed: needed && legend, checked: several ? picked?.includes(option.value) : picked === option.value }))}</fieldset>`;
 
 const row = ({ name, several, as, needed, checked, value, strong, text, note, at, closed }) => html`<label><input type="${several ? "checkbox" : "radio"}" name="${name}" value="${value}" ${attr("data-as", as)} ${attr("data-needed", needed)} ${flag("checked", checked)} ${flag("disabled", closed)}>

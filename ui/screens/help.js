@@ -16,7 +16,7 @@ const HOW = ["1", "2", "3", "4", "5"];
 const WORDS = ["line", "node", "station", "upstream", "crown", "clock", "dn", "defect", "host_pipe", "lateral", "patch", "packer", "sleeve", "membrane", "binding", "bare_end", "parts", "joining", "wet_out", "working_time", "test_push", "push_rod", "mark", "reading_point", "hold", "full_cure", "fold", "data_sheet", "contract", "departure", "attempt", "certificate", "rehearsal"];
 
 export const render = (view) => page({
-  mast: mast({ title: title(), where: say("app.name"), side: [html`<a href="#/">${say("done.today")}</a>`] }),
+  mast: mast({ title: title(), where: say("app.name") }),
   main: html`<main class="help"><div>${section({ id: "cautions", title: say("help.cautions"), kind: "", inside: html`${CAUTIONS.map((code) => note({ lead: say(`caution.${code}`), text: say(`caution.${code}_text`) }))}<p class="lead"><b>${say("help.decide")}</b></p>` })}
     ${section({ id: "how", title: say("help.how"), inside: doNow(HOW.map((n) => say(`help.how_${n}`))) })}
     ${section({ id: "words", title: say("help.words"), inside: html`<dl class="glossary">${WORDS.map((code) => html`<div><dt>${say(`word.${code}`)}</dt><dd>${say(`word.${code}_text`)}</dd></div>`)}</dl>` })}${section({ id: "support", title: say("support.title"), inside: html`<p class="soft">${say("support.text")}</p>${way({ label: say("support.save"), note: say("support.save_note"), does: { do: "diagnostics" } })}` })}</div>

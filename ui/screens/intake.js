@@ -21,9 +21,12 @@ export function render(view) {
     main: html`<main class="intake"><div class="intake-list">${view.files.length === 0 ? html`<section class="section"><p class="lead">${say("intake.none")}</p></section>` : html`
       ${form({ id: "intake-search", does: { do: "inspections" }, live: true, inside: field({ id: "intake-text", name: "text", label: say("intake.search"), value: typed }) })}${view.files.map((one, i) => listedFile(one, i, typed))}`}</div>
       <div class="intake-side">${section({ id: "take-in", title: say("intake.new"), kind: "", inside: form({ id: "take-in-form", does: { do: "import_inspection" }, then: "#/intake", inside: html`
-        ${file({ id: "inspection-file", name: "bytes", label: say("intake.file"), accept: ".txt,.xml,text/plain,text/xml", named: true })}<p class="soft">${say("intake.form")}</p>` }) })}
+        ${file({ id: "inspection-file", name: "bytes", label: say("intake.file"), accept: ".txt,.xml,text/plain,text/xml", named: true })}<p class="soft">${say("intake.form")}</p>
+        ${view.files.length > 0 && html`<button type="submit" class="way"><b>${say("intake.act")}</b><small>${say("intake.act_note")}</small></button>`}` }) })}
       ${way({ label: say("intake.by_hand"), note: say("intake.by_hand_note"), href: "#/by-hand" })}</div></main>`,
-    deck: deck({ act: act({ label: say("intake.act"), note: say("intake.act_note"), form: "take-in-form" }) }),
+    deck: deck({ act: view.files.length === 0
+      ? act({ label: say("intake.act"), note: say("intake.act_note"), form: "take-in-form" })
+      : act({ label: say("intake.pick"), note: say("intake.pick_note"), href: "#intake-text", more: html`data-jump="intake-text"` }) }),
   });
 }
 

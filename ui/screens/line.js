@@ -38,11 +38,13 @@ export function render(view) {
   });
 }
 
-// What identifies the pipe and the file does not say: without it no certificate can be made.
+// What identifies the pipe and the file does not say: without it no certificate can be made, and it can't be told later.
+const IDENTIFIES = ["asset", "material"];
+
 function unsaid({ line: asset, material, street }, typed) {
   const missing = Object.entries({ asset, material, street }).filter(([, said]) => !said).map(([name]) => name);
   return missing.length > 0 && section({ id: "unsaid", title: say("line.unsaid"), inside: html`<p class="soft">${say("line.unsaid_text")}</p>${missing.map((name) =>
-    field({ id: `unsaid-${name}`, name: `unsaid.${name}`, label: say(`hand.${name}`), value: typed[`unsaid.${name}`] ?? "" }))}` });
+    field({ id: `unsaid-${name}`, name: `unsaid.${name}`, label: say(`hand.${name}`), value: typed[`unsaid.${name}`] ?? "", needed: IDENTIFIES.includes(name) }))}` });
 }
 
 const bare = (from, to) => (from === to ? figure("m", from) : between("m", from, to));

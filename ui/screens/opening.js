@@ -7,4 +7,4 @@ import { page } from "../parts/page.js";
 
 export const title = () => say("app.loading");
 
-export const render = (view) => page({ mast: mast({ title: title(view), where: say("app.name") }), main: html`<main></main>` });
+export const render = (view) => page({ mast: mast({ title: title(view), home: false, where: say("app.name") }), main: html`<main></main>` });

@@ -24,7 +24,7 @@ export function render(view) {
   const typed = view.drafts?.[FORM] ?? {};
   return page({
     rehearsal: true,
-    mast: mast({ title: title(), where: say("app.name"), side: [html`<a href="#/">${say("done.today")}</a>`], rehearsal: true }),
+    mast: mast({ title: title(), where: say("app.name"), rehearsal: true }),
     main: html`<main class="stack"><p class="lead">${say("practice.lead")}</p>${note({ lead: say("practice.never"), text: say("practice.never_text") })}
       ${form({ id: FORM, does: { do: "practise", mishaps: [] }, then: "#/repair/{repair}", inside: html`
         ${choice({ legend: say("practice.what"), aside: say("practice.what_note"), name: "mishaps", several: true, picked: typed.mishaps ?? [], options: MISHAPS.map((one) => ({ value: one, strong: say(`mishap.${one}`), note: say(`mishap.${one}_note`) })) })}

@@ -53,7 +53,7 @@ const since = (view, typed) => html`<label class="field" for="send-since">${say(
 const key = (view) => section({ id: "own-key", title: say("send.key"), inside: html`<p class="hash">${grouped(view.key)}</p><p class="soft">${say("send.key_note")}</p>` });
 
 function made(view) {
-  const { name, bytes, repairs, photos, missing } = view;
+  const { name, bytes, repairs, photos, missing, params } = view;
   return page({
     mast: mast({ title: title(view), where: say("send.title") }),
     main: html`<main class="stack wide">${moved(view, "send.saving")}${facts([
@@ -61,7 +61,7 @@ function made(view) {
     ])}${missing > 0 && note({ text: say("send.missing", { n: missing }), accent: true })}${note({ text: say("send.half") })}
     ${way({ label: say("send.save_again"), note: name, does: { do: "piece", name, from: 0, bytes } })}
     ${way({ label: say("take.title"), note: say("take.note"), href: "#/take" })}</main>`,
-    deck: deck({ act: act({ label: say("done.today"), mark: "back", href: "#/" }) }),
+    deck: deck({ act: act({ mark: "back", ...(params.repair ? { label: say("sign.back"), note: say("sign.back_note"), href: `#/repair/${params.repair}` } : { label: say("done.today"), href: "#/" }) }) }),
   });
 }
 

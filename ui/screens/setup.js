@@ -35,7 +35,7 @@ export function render(view) {
   const { inside, foot } = QUESTIONS[step](view);
   const open = last && missing(view).length > 0;
   return page({
-    mast: mast({ title: title(view), where: say("setup.step", { n: i + 1, of: STEPS.length }), side: [html`<a href="#/">${say("setup.leave")}</a>`] }),
+    mast: mast({ title: title(view), home: false, where: say("setup.step", { n: i + 1, of: STEPS.length }), side: [html`<a href="#/">${say("setup.leave")}</a>`] }),
     main: html`<main class="stack">${open && note({ lead: say("setup.missing", { what: missing(view).map((kind) => say(`shelf.${kind}`)).join(", ") }), text: say("setup.missing_text"), accent: true })}${inside}</main>`,
     deck: deck({
       more: i > 0 ? [small({ mark: "back", label: say("setup.back"), href: to(i - 1) })] : [],

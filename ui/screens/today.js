@@ -24,7 +24,7 @@ export function render(view) {
   const waiting = html`${closed(view)}${warned(view)}${setUp(view) ? first(view) : lists(view)}`;
   const rest = html`${tools(view)}${section({ id: "h-light", title: say("light.label"), kind: "today-light", inside: light(view.light) })}`;
   return page({
-    mast: mast({ title: title(view), where: view.owner || say("app.name"), side: view.now ? [day(view.now.at_ms, view.now.offset_min), time(view.now.at_ms, view.now.offset_min)] : [] }),
+    mast: mast({ title: title(view), home: false, where: view.owner || say("app.name"), side: view.now ? [day(view.now.at_ms, view.now.offset_min), time(view.now.at_ms, view.now.offset_min)] : [] }),
     main: html`<main class="today">${live.length > 0 ? html`<div>${live}</div><div>${waiting}${rest}</div>` : html`<div>${waiting}</div><div>${rest}</div>`}</main>`,
   });
 }

@@ -116,6 +116,8 @@ impl Visit<'_> {
             self.ask_pin(Some(&foreman))?;
         }
         let (number, reason) = (issued.number.clone(), reason.trim().to_owned());
+        // The entry follows the numbers as they stand now.
+        self.store.numbers()?;
         let voided = ShelfEvent::NumberVoided { number, repair: id.to_owned(), reason: reason.clone() };
         self.tell_with(id, &Command::Void { reason, foreman }, Some(voided))
     }

@@ -6,7 +6,9 @@ import { gate } from "../../parts/deck.js";
 import { dialog } from "../../parts/dialog.js";
 import { lines, picks } from "../../parts/field.js";
 import { form } from "../../parts/action.js";
+import { note } from "../../parts/note.js";
 import { section } from "../../parts/section.js";
+import { way } from "../../parts/way.js";
 import { keyOf, pin } from "../../parts/pin.js";
 import { say } from "../../text/say.js";
 import { tell } from "./about.js";
@@ -46,13 +48,15 @@ export const refused = (view) => view.refusal?.broken.length > 0 && html`<sectio
 /** Returns somebody's name by the id. */
 export const name = (view, id) => view.people.find((person) => person.id === id)?.name ?? id;
 
+const nobody = () => html`${note({ text: say("waive.nobody"), accent: true })}${way({ label: say("people.title"), note: say("people.note"), href: "#/people" })}`;
+
 /** Returns the dialog in which the foreman waives one rule; a control with `data-opens="waive-I"` opens it. */
 export const waiver = (view, one, i) => {
   const typed = view.drafts?.[`waive-form-${i}`] ?? {};
   const foremen = view.people.filter(({ role }) => role === "foreman");
   return dialog({
     id: `waive-${i}`, title: say("waive.title"),
-    inside: html`<p class="lead">${one.says}</p>${form({
+    inside: foremen.length === 0 ? html`<p class="lead">${one.says}</p>${nobody()}` : html`<p class="lead">${one.says}</p>${form({
       id: `waive-form-${i}`, kind: "stack",
       does: tell(view, { command: "waive", rule: one.rule, subject: one.subject }),
       inside: html`${picks({

@@ -7,7 +7,7 @@ import { note } from "../../parts/note.js";
 import { keyOf, pin } from "../../parts/pin.js";
 import { section } from "../../parts/section.js";
 import { say, within } from "../../text/say.js";
-import { frame, tell, to } from "./frame.js";
+import { frame, sending, tell, to } from "./frame.js";
 import { inTheWay } from "./gate.js";
 import { ROLES, signatures } from "./review/signs.js";
 import { signed } from "./signed.js";
@@ -24,7 +24,7 @@ export function render(view) {
     title: title(), mainKind: "review",
     main: html`<div class="review-cols"><div>${signed(view)}</div><aside class="sign section"><h2>${say("signs.title")} <small>${say("signs.of", { n: ROLES.filter(drawn).length, of: ROLES.length })}</small></h2>
       ${signatures(view)}${open && role && pad(view, role, me)}${open && !role && next && note({ lead: say("sign.next", { role: say(`role.${next}`) }), text: say("sign.next_text"), accent: true })}
-      ${open ? note({ lead: say("sign.honest"), text: say("sign.honest_text") }) : html`<p>${say(view.repair.issued ? "sign.issued" : "sign.not_yet")}</p>`}${open && inTheWay(view)}</aside></div>`,
+      ${open ? note({ lead: say("sign.honest"), text: say("sign.honest_text") }) : html`<p>${say(view.repair.issued ? "sign.issued" : "sign.not_yet")}</p>`}${open && sending(view)}${open && inTheWay(view)}</aside></div>`,
     foot: foot(view, { open, role, next, me }),
   });
 }

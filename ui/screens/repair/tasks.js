@@ -6,7 +6,7 @@ import { act, deck, small, usual } from "../../parts/deck.js";
 import { section } from "../../parts/section.js";
 import { way } from "../../parts/way.js";
 import { say } from "../../text/say.js";
-import { frame, tell, to } from "./frame.js";
+import { frame, sending, tell, to } from "./frame.js";
 import { inTheWay, strip, withoutTasks } from "./gate.js";
 import { air } from "./air.js";
 import { photosAsked } from "./photo.js";
@@ -52,7 +52,7 @@ const late = (view) => {
 
 // Where the screen is low, the row of small actions stands at the end.
 const more = (view) => section({ id: "more", title: say("today.more"), inside: html`${["photo", "note"].map((name) => way({ label: say(`${name}.title`), note: say(`${name}.about`), href: to(view, name) }))}
-  ${way({ label: say("stop.title"), note: say("stop.about"), href: to(view, "stop") })}` });
+  ${way({ label: say("stop.title"), note: say("stop.about"), href: to(view, "stop") })}${sending(view)}` });
 
 /** Returns the foot of a stage: the gate, Stop, and the next thing to do. */
 function foot(view, one) {

@@ -39,6 +39,6 @@ function next(view, one) {
   if (late > 0) return act({ label: say("verify.fill"), note: say("verify.fill_note", { n: late }), href: to(view, "fill") });
   if (view.next.act === "at_the_mark") return act({ label: say("rest.go"), note: say("rest.text"), href: to(view, "rest") });
   if (view.next.act === "open_lateral") return act({ label: say("lateral.act"), note: say("lateral.note"), href: to(view, `lateral/${view.next.key}`) });
-  if (view.next.act === "photo") return act({ label: say("photos.take"), note: view.photos.find(({ key }) => key === view.next.key)?.label, mark: "photo", href: to(view, `photo/${view.next.key}`) });
+  // What nobody photographed while it was to be seen is the foreman's to judge: a picture of now would show something else.
   return act({ label: say("review.go"), note: say("review.go_note", { n: view.review.open }), href: to(view, "review") });
 }

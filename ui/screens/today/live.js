@@ -41,7 +41,7 @@ export function holding(view, { summary, hold, trouble, handed }) {
 const due = (ms) => (ms < 0 ? say("others.late", { by: minSec(-ms, "up") }) : minSec(ms));
 
 const chart = (view, id, hold) => holdChart({
-  id: `live-${id}`, height: 132, label: say("hold.pressure"), offset_min: view.now.offset_min,
+  id: `live-${id}`, height: 132, label: say("hold.pressure", { unit: unitOf("bar") }), offset_min: view.now.offset_min,
   readings: hold.readings.map(({ at_ms: ms, gauge_pa: pa }) => ({ at_ms: ms, bar: pa / 1e5 })),
   window_bar: [hold.window.lower_pa / 1e5, hold.window.upper_pa / 1e5], gaps: hold.stretches.filter(({ kind }) => kind === "not_witnessed"),
   now_ms: view.now.at_ms, release_ms: hold.missing_ms > 0 ? hold.earliest_release_ms : undefined, from_ms: hold.target_ms - 180_000, to_ms: Math.max(view.now.at_ms, hold.earliest_release_ms) + 240_000,

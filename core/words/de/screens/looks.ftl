@@ -11,7 +11,11 @@ hand-drawing = Haltung von { $from } bis { $to } mit dem, was bisher eingegeben 
 hand-here = Schaden
 reading-act_5 = Alle fünf erfassen
 leak-title = Ist er undicht?
-leak-of = { $n } Ablesungen seit { $at }
+leak-of =
+  { $n ->
+    [one] { $n } Ablesung seit { $at }
+   *[other] { $n } Ablesungen seit { $at }
+  }
 leak-outside_missing = Noch nicht bekannt
 leak-outside_missing_note = Der Luftdruck außen wurde nicht abgelesen. Ohne ihn lässt sich Abkühlung nicht von einem Leck unterscheiden.
 leak-too_few_readings = Zu wenige Ablesungen

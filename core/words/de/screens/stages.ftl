@@ -20,6 +20,7 @@ waive-reason = Warum es vertretbar ist
 waive-printed = Regel, Werte, Begründung und Name stehen auf dem Nachweis.
 waive-act = Ausnahme zulassen
 waive-note = durch den Polier, mit dieser Begründung
+waive-nobody = Auf diesem Gerät steht kein Polier in der Liste der Personen. Zuerst dort eintragen.
 who-title = Wer sind Sie?
 who-ask = Wer sind Sie?
 who-spoken = tippt, Identität nicht geprüft. Ändern.

@@ -11,7 +11,11 @@ hand-drawing = Line from { $from } to { $to } with what is entered so far
 hand-here = defect
 reading-act_5 = Record the five
 leak-title = Does it leak?
-leak-of = { $n } readings since { $at }
+leak-of =
+  { $n ->
+    [one] { $n } reading since { $at }
+   *[other] { $n } readings since { $at }
+  }
 leak-outside_missing = Not known yet
 leak-outside_missing_note = Air outside was not read. Without it, cooling can’t be told from a leak.
 leak-too_few_readings = Too few readings

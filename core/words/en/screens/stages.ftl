@@ -20,6 +20,7 @@ waive-reason = Why it may be waived
 waive-printed = Rule, values, reason and name are printed on the certificate.
 waive-act = Waive it
 waive-note = by the foreman, with this reason
+waive-nobody = No foreman is in the list of people on this device. Add the foreman there first.
 who-title = Who are you?
 who-ask = Who are you?
 who-spoken = taps, not authenticated. Change it.

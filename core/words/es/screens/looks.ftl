@@ -11,7 +11,11 @@ hand-drawing = Tramo de { $from } a { $to } con lo anotado hasta ahora
 hand-here = defecto
 reading-act_5 = Registrar las cinco
 leak-title = ¿Tiene fuga?
-leak-of = { $n } lecturas desde { $at }
+leak-of =
+  { $n ->
+    [one] { $n } lectura desde { $at }
+   *[other] { $n } lecturas desde { $at }
+  }
 leak-outside_missing = Aún no se sabe
 leak-outside_missing_note = No se leyó la presión del aire exterior. Sin ella no se distingue el enfriamiento de una fuga.
 leak-too_few_readings = Muy pocas lecturas

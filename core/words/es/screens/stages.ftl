@@ -20,6 +20,7 @@ waive-reason = Por qué se puede autorizar
 waive-printed = La regla, los valores, el motivo y el nombre se imprimen en el certificado.
 waive-act = Autorizar
 waive-note = lo hace el encargado, con este motivo
+waive-nobody = En este dispositivo no hay ningún encargado en la lista de personas. Añádalo primero.
 who-title = ¿Quién es usted?
 who-ask = ¿Quién es usted?
 who-spoken = usa la pantalla, sin autenticar. Cambiar.

@@ -11,7 +11,11 @@ hand-drawing = Tronçon de { $from } à { $to } avec ce qui est saisi jusqu’ic
 hand-here = défaut
 reading-act_5 = Enregistrer les cinq
 leak-title = Est-ce que ça fuit ?
-leak-of = { $n } relevés depuis { $at }
+leak-of =
+  { $n ->
+    [one] { $n } relevé depuis { $at }
+   *[other] { $n } relevés depuis { $at }
+  }
 leak-outside_missing = Pas encore connu
 leak-outside_missing_note = L’air extérieur n’a pas été relevé. Sans lui, on ne distingue pas un refroidissement d’une fuite.
 leak-too_few_readings = Trop peu de relevés

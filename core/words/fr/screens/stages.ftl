@@ -20,6 +20,7 @@ waive-reason = Motif de la dérogation
 waive-printed = Règle, valeurs, motif et nom sont imprimés sur le certificat.
 waive-act = Déroger
 waive-note = par le chef de chantier, avec ce motif
+waive-nobody = Aucun chef de chantier ne figure dans la liste des personnes de cet appareil. Ajoutez-le d’abord.
 who-title = Qui êtes-vous ?
 who-ask = Qui êtes-vous ?
 who-spoken = saisit, sans authentification. Changer.

@@ -9,7 +9,7 @@ import { way } from "../../../parts/way.js";
 import { say } from "../../../text/say.js";
 import { shown } from "../photo.js";
 import { answered } from "../fields.js";
-import { at, attempt, computed, to } from "../frame.js";
+import { at, attempt, computed, sending, to } from "../frame.js";
 import { openTask } from "../task.js";
 
 /** Returns what was left while the resin ran, as one row. */
@@ -63,4 +63,4 @@ const row = (view, task) => ({
 
 /** Returns the ways aside: a note, another photo, the end of the attempt. */
 export const aside = (view) => section({ id: "aside", title: say("today.more"), inside: html`${way({ label: say("verify.note"), href: to(view, "note") })}${way({ label: say("verify.photo"), href: to(view, "photo") })}${way({ label: say("review.correct"), note: say("review.both_printed"), href: to(view, "correct") })}
-  ${way({ label: say("verify.photos_all", { n: view.repair.photos.length }), note: say("verify.record_so_far"), does: { do: "record", repair: view.repair.id } })}${way({ label: say("stop.title"), note: say("verify.stop"), href: to(view, "stop") })}` });
+  ${way({ label: say("verify.photos_all", { n: view.repair.photos.length }), note: say("verify.record_so_far"), does: { do: "record", repair: view.repair.id } })}${way({ label: say("stop.title"), note: say("verify.stop"), href: to(view, "stop") })}${sending(view)}` });
