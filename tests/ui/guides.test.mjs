@@ -75,7 +75,7 @@ const known = async ({ page, tap, fill }, { id, name }, role) => {
 
 const measured = async (hands) => { for (const [place, degrees] of Object.entries(TEMPERATURES)) await hands.type(`#${place}_mc`, degrees); };
 
-test("the foreman prepares one file for all phones", { timeout: 60_000 }, async () => {
+test("the foreman prepares one file for all phones", { timeout: 120_000 }, async () => {
   const at = await person(office, LAPTOP);
   await at.tap("Take the invented examples");
   await at.page.locator(".choice label b", { hasText: FOREMAN.name }).click();
@@ -90,7 +90,7 @@ test("the foreman prepares one file for all phones", { timeout: 60_000 }, async 
   await at.close();
 });
 
-test("the technician does the job by the guide, from an empty phone to the foreman’s review", { timeout: 120_000 }, async () => {
+test("the technician does the job by the guide, from an empty phone to the foreman’s review", { timeout: 300_000 }, async () => {
   const at = await person(phone.core, PHONE);
   const { hands, page } = at;
   await follow(labelsOf("technician.md", "Before you go out"), {
@@ -163,11 +163,11 @@ test("the technician does the job by the guide, from an empty phone to the forem
   await at.close();
 });
 
-test("a late tap, another phone, an emergency, the diagnostics file and a rehearsal go by the guide", { timeout: 120_000 }, async () => {
+test("a late tap, another phone, an emergency, the diagnostics file and a rehearsal go by the guide", { timeout: 300_000 }, async () => {
   const at = await person(phone.core, PHONE);
   const second = await person(other, PHONE);
   await asker(other.address).ask({ do: "take_examples" });
-  await at.page.evaluate((id) => localStorage.setItem("mendline.person", id), TECHNICIAN.id);
+  for (const [{ page }, id] of [[at, TECHNICIAN.id], [second, "ekdal"]]) { await page.evaluate((picked) => localStorage.setItem("mendline.person", picked), id); await page.reload(); }
   const api = phone.api;
   const walk = await (await new Walk(api).open({ number: "R-30" })).plan();
   const joined = await (await (await new Walk(api).open({ number: "R-31" })).plan()).to("wet_out");
@@ -181,7 +181,7 @@ test("a late tap, another phone, an emergency, the diagnostics file and a rehear
   await held(at.hands, "Parts joined at");
   await heading(at.hands, "Wet-out");
   const { repair } = await api.ask({ do: "repair", repair: joined.id });
-  assert.equal(repair.attempts[0].joined.ago_ms, 180_000);
+  assert.equal(Math.round(repair.attempts[0].joined.ago_ms / 60_000), 3);
 
   await at.hands.go(`#/repair/${walk.id}`);
   let sent = 0;
@@ -219,7 +219,7 @@ test("a late tap, another phone, an emergency, the diagnostics file and a rehear
   await Promise.all([at.close(), second.close()]);
 });
 
-test("the foreman reviews, signs with a key, issues, voids and issues again by the guide", { timeout: 120_000 }, async () => {
+test("the foreman reviews, signs with a key, issues, voids and issues again by the guide", { timeout: 300_000 }, async () => {
   const at = await person(office, LAPTOP);
   const { hands, page } = at;
   await page.evaluate((id) => localStorage.setItem("mendline.person", id), FOREMAN.id);
@@ -294,7 +294,7 @@ test("the foreman reviews, signs with a key, issues, voids and issues again by t
   await at.close();
 });
 
-test("the owner checks the certificate by the guide: on the screen, on the command line, and by another reader", { timeout: 60_000 }, async () => {
+test("the owner checks the certificate by the guide: on the screen, on the command line, and by another reader", { timeout: 120_000 }, async () => {
   const at = await person(owner, LAPTOP);
   await follow(labelsOf("owner.md", "Check it"), {
     "Check it": async (called) => { await at.choose("#record", files.second); await act(at.hands, called, false); await at.page.locator(".verdict").waitFor(); },
