@@ -69,7 +69,7 @@ function patchAttributes(old, fresh) {
 // What the text says wins over what the page holds: the store knows every letter typed, so nothing is lost. A secret is known
 // to its field alone; it stays there while it is in sight, and no longer.
 function patchState(old, fresh) {
-  if (old.type === "password") { if (!old.checkVisibility()) old.value = ""; return; }
+  if (old.type === "password") { if (old.checkVisibility?.() === false) old.value = ""; return; }
   if (old.nodeName === "INPUT" && old.checked !== fresh.checked) old.checked = fresh.checked;
   if (!["INPUT", "TEXTAREA", "SELECT"].includes(old.nodeName) || old.type === "file") return;
   if (old.value !== fresh.value) old.value = fresh.value;
