@@ -178,6 +178,7 @@ test("a late tap, another phone, an emergency, the diagnostics file and a rehear
   await at.hands.go(`#/repair/${joined.id}`);
   await at.tap(/\d min ago/);
   for (let n = 0; n < 3; n += 1) await at.page.locator("[data-step]").last().click();
+  await at.settled();
   await held(at.hands, "Parts joined at");
   await heading(at.hands, "Wet-out");
   const { repair } = await api.ask({ do: "repair", repair: joined.id });

@@ -4,7 +4,7 @@ import { readFile } from "node:fs/promises";
 import { basename } from "node:path";
 import { until } from "./driver.mjs";
 
-const HOLD_MS = 2_200;
+const HOLD_MS = 2_500;
 
 const waiting = (screen) => (what, says) => until(what).catch(async (problem) => { throw new Error(`never came true: ${says}. The screen says: ${(await screen()).slice(0, 600)}`, { cause: problem }); });
 
