@@ -6,7 +6,7 @@ use mendline_core::certificate::content::{
 };
 use mendline_core::certificate::display::{Document, Ink, Item, Mark, Role, Text};
 use mendline_core::certificate::fonts::{Fonts, MM_PER_PT};
-use mendline_core::certificate::layout::lay_out;
+use mendline_core::certificate::layout::{lay_out, lay_out_again};
 use mendline_core::units::Length;
 use mendline_core::words::Language;
 use std::collections::BTreeMap;
@@ -303,5 +303,27 @@ fn the_content_survives_its_own_json() {
         }
         back.record = content.record.clone();
         assert!(back == content, "{name}");
+    }
+}
+
+/// What a checker lays out again says the same, whatever the file says of where its headings stand.
+#[test]
+fn pages_laid_out_again_say_the_same_whatever_is_said_of_their_headings() {
+    let said = |document: &Document| -> Vec<String> {
+        let text = |item: &Item| if let Mark::Text(text) = &item.mark { text.text.clone() } else { String::new() };
+        document.pages.iter().map(|page| page.items.iter().map(text).collect()).collect()
+    };
+    let fonts = Fonts::bundled().unwrap();
+    for name in NAMES {
+        let content = content(name);
+        let first = lay_out(&content, &fonts).unwrap();
+        let right: BTreeMap<String, usize> =
+            first.bookmarks.iter().map(|one| (one.title.clone(), one.page + 1)).collect();
+        let wrong = right.keys().map(|title| (title.clone(), 99)).collect();
+        let fewer = right.clone().into_iter().skip(1).collect();
+        for headings in [right, wrong, fewer, BTreeMap::new()] {
+            let again = lay_out_again(&content, &fonts, &headings).unwrap();
+            assert_eq!(said(&again), said(&first), "{name}: {headings:?}");
+        }
     }
 }

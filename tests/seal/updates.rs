@@ -114,3 +114,21 @@ fn what_is_taken_out_or_given_another_generation_is_named() {
     });
     assert!(!flaws(&renamed).is_empty(), "a page was renumbered");
 }
+
+/// Elements of the structure are not kept when a file is read: one is a change even where nothing, or the same, is put in
+/// its place.
+#[test]
+fn an_element_of_the_structure_that_is_written_again_is_named() {
+    let one = signed_once();
+    let element = one_of_each(&one).into_iter().find(|(kind, _)| kind.starts_with("StructElem P")).unwrap().1;
+    for put in [None, Some(Object::Null), Some(Object::Real(0.0))] {
+        let changed = updated(&one, |update| {
+            update.opt_clone_object_to_new_document(element).unwrap();
+            if let Some(put) = &put {
+                *update.new_document.get_object_mut(element).unwrap() = put.clone();
+            }
+        });
+        let told = then_by_the_foreman(&changed);
+        assert!(told.iter().any(|flaw| flaw.contains(&format!("(object {})", element.0))), "{put:?}: {told:?}");
+    }
+}

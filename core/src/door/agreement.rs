@@ -9,7 +9,7 @@ use super::verdict::Verdict;
 use crate::certificate::content::{Content, Known, PhotoCopy, Seal};
 use crate::certificate::display::{Document, Mark, Page};
 use crate::certificate::fonts::Fonts;
-use crate::certificate::layout::lay_out;
+use crate::certificate::layout::lay_out_again;
 use crate::certificate::pdf::plain;
 use crate::certificate::{ChainFacts, derive};
 use crate::procedure::Repair;
@@ -99,7 +99,7 @@ fn again(checked: &Checked, verdict: &Verdict, repair: &Repair, fonts: &Fonts) -
         None => Seal::None,
     };
     show(&mut content, checked);
-    lay_out(&content, fonts).ok()
+    lay_out_again(&content, fonts, &checked.headings).ok()
 }
 
 /// The people whose names the record holds: those who drew a line.

@@ -54,6 +54,11 @@ impl RecordFile {
         }
         Ok(file)
     }
+
+    /// Returns how many entries it holds.
+    pub fn count(&self) -> usize {
+        self.entries.len()
+    }
 }
 
 /// Returns what a chain says of itself.

@@ -9,7 +9,7 @@ use super::originals::Originals;
 use super::paper::SignedBy;
 use super::record::{RecordFile, entries_of};
 use super::told::{Flag, Told, flags, told};
-use crate::journal::{self, Damage, Entry, Fault, heads_of};
+use crate::journal::{self, Damage, Entry, Fault};
 use crate::procedure::{Ending, Repair};
 use crate::shelf::Role;
 use crate::words;
@@ -145,22 +145,24 @@ pub fn check_record(name: &str, bytes: &[u8]) -> Verdict {
 }
 
 fn judge(name: &str, file: &RecordFile) -> Verdict {
-    let entries = entries_of(file);
     let mut verdict = Verdict {
         number: file.number.clone(),
-        entries: entries.len(),
+        entries: file.count(),
         head: file.heads.iter().map(ToString::to_string).collect::<Vec<_>>().join(" "),
         ..Verdict::unreadable(name, String::new())
     };
-    if let Err(fault) = journal::check(&entries) {
-        verdict.breaks_at = broken_at(&entries, &fault);
-        let says = match (&fault, verdict.breaks_at) {
-            (Fault::Unsound(damage), Some(place)) => format!("Entry {place} does not fit: {}.", damage.flaw),
-            _ => fault.to_string(),
-        };
-        return verdict.changed(Look::Chain, says);
-    }
-    let history = match History::read(entries.clone()) {
+    let entries = match journal::checked(entries_of(file)) {
+        Ok(entries) => entries,
+        Err(fault) => {
+            verdict.breaks_at = broken_at(&entries_of(file), &fault);
+            let says = match (&fault, verdict.breaks_at) {
+                (Fault::Unsound(damage), Some(place)) => format!("Entry {place} does not fit: {}.", damage.flaw),
+                _ => fault.to_string(),
+            };
+            return verdict.changed(Look::Chain, says);
+        }
+    };
+    let history = match History::read(entries) {
         Ok(history) => history,
         Err(fault) => return verdict.changed(Look::Chain, fault.to_string()),
     };
@@ -172,8 +174,8 @@ fn judge(name: &str, file: &RecordFile) -> Verdict {
     verdict.flags = flags(history.line(head).into_iter().map(|place| (place, &history.records[place])));
     verdict.told = Some(told(&repair));
     verdict.supersedes = superseded(&repair);
-    if heads_of(&entries) != file.heads {
-        verdict.breaks_at = Some(entries.len());
+    if history.heads() != file.heads {
+        verdict.breaks_at = Some(history.entries.len());
         let says = "The head does not belong to the last entry: entries are missing at the end.";
         return verdict.changed(Look::Head, says.into());
     }

@@ -154,6 +154,13 @@ pub fn heads_of(entries: &[Entry]) -> Vec<Hash> {
     heads.into_iter().collect()
 }
 
+/// Checks entries that lie outside a journal, as [`check`], and returns them.
+///
+/// Errors: as [`check`].
+pub fn checked(entries: Vec<Entry>) -> Result<Vec<Entry>, Fault> {
+    Chain::check(entries).map(|chain| chain.into_rest(0).0).map_err(Fault::Unsound)
+}
+
 /// Checks entries that lie outside a journal (in a bundle), each after those that it follows, all of one repair.
 ///
 /// Errors: `Unsound`, naming the first bad entry.

@@ -6,13 +6,14 @@
 //!
 //! Source: ISO 32000-1, 12.8; ETSI EN 319 142-1; the attacks by later updates ("shadow" and "incremental saving").
 
+mod elements;
 mod parts;
 mod text;
 mod updates;
 
 use std::collections::BTreeMap;
 
-use lopdf::{Document, LoadOptions, Object};
+use lopdf::{Document, LoadOptions, Object, ObjectId};
 use sha2::{Digest, Sha256};
 
 use super::sign::fields;
@@ -29,6 +30,8 @@ const MOST_SIGNATURES: usize = 8;
 /// More pages and files inside are not read.
 const MOST_PAGES: usize = 200;
 const MOST_ATTACHMENTS: usize = 4;
+/// A certificate has fewer headings.
+const MOST_HEADINGS: usize = 32;
 
 /// What a PDF shows when it is checked.
 #[derive(Debug, Default)]
@@ -41,6 +44,8 @@ pub struct Checked {
     pub pages: Vec<String>,
     /// The pictures of the photos, as JPEG files, by their place in the content.
     pub pictures: BTreeMap<usize, Vec<u8>>,
+    /// The titles of the outline, each with the page that it leads to, from 1.
+    pub headings: BTreeMap<String, usize>,
     /// What the file says of the program that made it.
     pub made_by: String,
     /// The files inside: name and bytes.
@@ -86,6 +91,7 @@ pub fn verify(pdf: &[u8]) -> Result<Checked, String> {
     let mut checked = Checked {
         pages: text::pages(&file),
         pictures: text::pictures(&file),
+        headings: headings(&file),
         made_by: made_by(&file).unwrap_or_default(),
         attachments: attachments(&file),
         ..Checked::default()
@@ -250,7 +256,7 @@ fn unpacked(pdf: &[u8], open: usize, close: usize, signed: &lopdf::Dictionary) -
     let (pairs, odd) = digits.as_chunks::<2>();
     let bytes: Option<Vec<u8>> = pairs.iter().map(|[high, low]| Some(value(*high)? << 4 | value(*low)?)).collect();
     let bytes = bytes.filter(|_| odd.is_empty()).ok_or("the room of the signature holds something else")?;
-    if signed.get(b"Contents").and_then(Object::as_str).ok() != Some(&bytes) {
+    if signed.get(b"Contents").and_then(Object::as_str).ok().map(without_end) != Some(without_end(&bytes)) {
         return Err("the signature stands elsewhere than it says".into());
     }
     let length = der_length(&bytes).filter(|length| *length <= bytes.len()).ok_or("it can't be read")?;
@@ -258,6 +264,11 @@ fn unpacked(pdf: &[u8], open: usize, close: usize, signed: &lopdf::Dictionary) -
         return Err("something stands behind it in its room".into());
     }
     Ok(bytes[..length].to_vec())
+}
+
+/// Leaves out the noughts that fill up the room.
+fn without_end(bytes: &[u8]) -> &[u8] {
+    &bytes[..bytes.iter().rposition(|byte| *byte != 0).map_or(0, |last| last + 1)]
 }
 
 /// Returns how long a DER structure is, head included (X.690, 8.1.3).
@@ -285,6 +296,28 @@ pub fn squeezed(text: &str) -> String {
 fn made_by(file: &Document) -> Option<String> {
     let info = file.dereference(file.trailer.get(b"Info").ok()?).ok()?.1.as_dict().ok()?;
     lopdf::decode_text_string(info.get(b"Creator").ok()?).ok()
+}
+
+/// Returns the titles of the outline, as far as it has no levels, with their pages.
+fn headings(file: &Document) -> BTreeMap<String, usize> {
+    let pages: BTreeMap<ObjectId, usize> =
+        file.get_pages().into_iter().map(|(number, id)| (id, number as usize)).collect();
+    let outline = file.catalog().and_then(|catalog| catalog.get_deref(b"Outlines", file)?.as_dict());
+    let mut next = outline.and_then(|outline| outline.get(b"First")).ok();
+    let mut found = BTreeMap::new();
+    while let Some(item) = next.and_then(|item| file.dereference(item).ok()?.1.as_dict().ok()) {
+        if found.len() >= MOST_HEADINGS {
+            break;
+        }
+        let title = item.get(b"Title").and_then(lopdf::decode_text_string);
+        let page = item.get(b"Dest").and_then(Object::as_array).ok().and_then(|to| to.first()?.as_reference().ok());
+        let (Ok(title), Some(page)) = (title, page.and_then(|page| pages.get(&page))) else { break };
+        if found.insert(title, *page).is_some() {
+            break;
+        }
+        next = item.get(b"Next").ok();
+    }
+    found
 }
 
 /// Returns the files that the catalog names as belonging to the document.

@@ -163,7 +163,7 @@ fn said(language: Language, id: &str, attribute: &str, values: &[(&str, Filling)
     let pattern = if attribute.is_empty() { message.value()? } else { message.get_attribute(attribute)?.value() };
     let args: FluentArgs = values.iter().map(|(name, filling)| (*name, value(filling))).collect();
     let text = bundle.format_pattern(pattern, Some(&args), &mut vec![]).into_owned();
-    Some(text.replace("{$", "{"))
+    Some(if text.contains("{$") { text.replace("{$", "{") } else { text })
 }
 
 fn value<'a>(filling: &Filling<'a>) -> FluentValue<'a> {

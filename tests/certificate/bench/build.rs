@@ -1,13 +1,16 @@
 //! Builds, signs and checks certificates again and again, and prints what it took as JSON. `compare.py` beside it starts
-//! it, and says how.
+//! it, and says how. Each of these is a process of its own, so that the memory of one is not that of another:
 //!
-//! - `CONTENT PHOTOS OUT TIMES`: the paper of a content: built, signed by two keys, checked.
-//! - `checks TIMES`: a whole job, made by the rehearsal and signed in earnest, checked as `mendline verify` does: the
-//!   file, both keys, the pages against the record inside, and its chain. Without photos and with them.
+//! - `build CONTENT PHOTOS OUT TIMES`: the paper of a content.
+//! - `sign FILE OUT TIMES`: that paper signed by two keys, one after the other.
+//! - `verify FILE TIMES`: the file with both signatures, without the record inside, which a content does not have.
+//! - `jobs FOLDER`: three whole jobs, made by the rehearsal and signed in earnest, each as a file.
+//! - `check FILE TIMES`: such a file as `mendline verify` checks it: the file, both keys, the pages against the record
+//!   inside, and its chain.
 
 use mendline_core::certificate::content::{Content, Known, RecordCopy};
 use mendline_core::certificate::{build, fonts::Fonts, layout::lay_out};
-use mendline_core::door::{Finding, check_file};
+use mendline_core::door::{Finding, PagesCompared, Trusted, check_file};
 use mendline_core::seal::verify::verify;
 use mendline_core::seal::x509::Holder;
 use mendline_core::seal::{Block, Certificate, PrivateKey, Seed, Signer, sign};
@@ -25,9 +28,13 @@ fn main() {
     // `cargo bench` adds `--bench`.
     let arguments: Vec<String> = std::env::args().skip(1).filter(|word| word != "--bench").collect();
     let words: Vec<&str> = arguments.iter().map(String::as_str).collect();
+    let often = |times: &str| times.parse().unwrap();
     let found = match words[..] {
-        ["checks", times] => checks(times.parse().unwrap()),
-        [content, photos, out, times] => paper(content, photos, out, times.parse().unwrap()),
+        ["build", content, photos, out, times] => paper(content, photos, out, often(times)),
+        ["sign", file, out, times] => sealed(file, out, often(times)),
+        ["verify", file, times] => verified(file, often(times)),
+        ["jobs", folder] => jobs(Path::new(folder)),
+        ["check", file, times] => checked(file, often(times)),
         _ => {
             println!("skipped: start tests/certificate/bench/compare.py instead");
             return;
@@ -38,26 +45,64 @@ fn main() {
 
 fn paper(content: &str, photos: &str, out: &str, times: u32) -> Value {
     let content = read(Path::new(content), Path::new(photos));
-    let pages = lay_out(&content, &Fonts::bundled().unwrap()).unwrap().pages.len();
+    let pages = lay_out(&content, Fonts::shared().unwrap()).unwrap().pages.len();
+    let took = measured(times, || build(&content).unwrap());
     let pdf = build(&content).unwrap();
-    let begun = Instant::now();
-    let build_ms = ms(times, || drop(build(&content).unwrap()));
-    // One to warm up is among them.
-    let wall_ms = begun.elapsed().as_secs_f64() * 1000.0 / f64::from(times + 1);
-    let sign_ms = ms(times, || drop(signed(&pdf)));
+    std::fs::write(out, &pdf).unwrap();
+    with(took, json!({ "pages": pages, "bytes": pdf.len() }))
+}
+
+fn sealed(file: &str, out: &str, times: u32) -> Value {
+    let pdf = std::fs::read(file).unwrap();
+    let took = measured(times, || signed(&pdf));
     let both = signed(&pdf);
-    assert_eq!(verify(&both).unwrap().flaws, Vec::<String>::new());
-    let verify_ms = ms(times, || drop(verify(&both).unwrap()));
     std::fs::write(out, &both).unwrap();
-    json!({
-        "pages": pages, "ms": wall_ms, "cpu_ms": build_ms, "sign_ms": sign_ms / 2.0, "verify_ms": verify_ms,
-        "bytes": both.len(),
-    })
+    with(took, json!({ "bytes": both.len() }))
+}
+
+fn verified(file: &str, times: u32) -> Value {
+    let pdf = std::fs::read(file).unwrap();
+    assert_eq!(verify(&pdf).unwrap().flaws, Vec::<String>::new());
+    with(measured(times, || verify(&pdf).unwrap()), json!({ "bytes": pdf.len() }))
+}
+
+fn jobs(folder: &Path) -> Value {
+    let one = |name: &str| {
+        let data = empty_folder();
+        let (mut desk, repair) = match name {
+            "short" => Desk::with_short_record(data.path()),
+            name => Desk::with_record(data.path(), name == "photos"),
+        };
+        let file = folder.join(format!("{name}.pdf"));
+        std::fs::write(&file, desk.certified(&repair)).unwrap();
+        file
+    };
+    let files = ["short", "whole", "photos"].map(one);
+    json!({ "files": files })
+}
+
+fn checked(file: &str, times: u32) -> Value {
+    let pdf = std::fs::read(file).unwrap();
+    let trusted = Trusted::default();
+    let verdict = check_file(file, &pdf, &trusted);
+    assert_eq!((verdict.finding, verdict.compared), (Finding::Valid, Some(PagesCompared::Whole)), "{}", verdict.says);
+    let pages = verify(&pdf).unwrap().pages.len();
+    let file_alone = measured(times, || verify(&pdf).unwrap());
+    let found =
+        json!({ "pages": pages, "bytes": pdf.len(), "entries": verdict.entries, "file_ms": file_alone["cpu_ms"] });
+    with(measured(times, || check_file(file, &pdf, &trusted)), found)
+}
+
+fn with(mut took: Value, found: Value) -> Value {
+    if let (Value::Object(took), Value::Object(found)) = (&mut took, found) {
+        took.extend(found);
+    }
+    took
 }
 
 /// Returns the paper with the signatures of both.
 fn signed(pdf: &[u8]) -> Vec<u8> {
-    let fonts = Fonts::bundled().unwrap();
+    let fonts = Fonts::shared().unwrap();
     [("technician", "Tomas Ekdal", 1), ("foreman", "Ines Varga", 2)].iter().fold(
         pdf.to_vec(),
         |pdf, (role, name, byte)| {
@@ -75,34 +120,21 @@ fn signed(pdf: &[u8]) -> Vec<u8> {
                 strokes: vec![vec![(0, 0), (40, 30), (90, 10), (130, 60)]],
                 lines: vec![format!("{name}, {role}")],
             };
-            sign(&pdf, &Signer { key: &key, chain: &chain, fonts: &fonts }, &block).unwrap()
+            sign(&pdf, &Signer { key: &key, chain: &chain, fonts }, &block).unwrap()
         },
     )
 }
 
-fn checks(times: u32) -> Value {
-    let one = |photos| {
-        let folder = empty_folder();
-        let (mut desk, repair) = Desk::with_record(folder.path(), photos);
-        let pdf = desk.certified(&repair);
-        let trusted = desk.handed_out("ekdal").and(desk.handed_out("varga"));
-        let verdict = check_file("c.pdf", &pdf, &trusted);
-        assert_eq!(verdict.finding, Finding::Valid, "{}", verdict.says);
-        let file_ms = ms(times, || drop(verify(&pdf).unwrap()));
-        let ms = ms(times, || drop(check_file("c.pdf", &pdf, &trusted)));
-        json!({ "photos": photos, "bytes": pdf.len(), "entries": verdict.entries, "ms": ms, "file_ms": file_ms })
-    };
-    json!({ "all": [one(false), one(true)] })
-}
-
-/// Returns the processor time that something takes, in milliseconds: the mean after one to warm up.
-fn ms(times: u32, mut what: impl FnMut()) -> f64 {
-    what();
-    let begun = processor_s();
+/// Returns the milliseconds that something takes, by the clock on the wall and of processor time: the means after one to
+/// warm up.
+fn measured<T>(times: u32, mut what: impl FnMut() -> T) -> Value {
+    drop(what());
+    let (begun, spent) = (Instant::now(), processor_s());
     for _ in 0..times {
-        what();
+        drop(what());
     }
-    (processor_s() - begun) * 1000.0 / f64::from(times)
+    let mean = |seconds: f64| seconds * 1000.0 / f64::from(times);
+    json!({ "cpu_ms": mean(processor_s() - spent), "ms": mean(begun.elapsed().as_secs_f64()) })
 }
 
 /// Seconds that this thread has been on a processor.

@@ -6,6 +6,8 @@ import json
 import shutil
 from pathlib import Path
 
+# How often the large paper says what fills its tables, so that it has about 30 pages.
+TIMES = 13
 FIXTURES = Path(__file__).resolve().parents[3] / "fixtures"
 
 
@@ -29,7 +31,7 @@ def small():
     for part in ("stages", "working_time", "hold"):
         content[part] = {"absent": "left out to measure a short paper"}
     content["photos"] = content["photos"][:4]
-    content["checks"], content["findings"] = content["checks"][:4], content["findings"][:4]
+    content["checks"], content["findings"] = [], []
     content["materials"], content["attempts"], content["corrections"] = [], [], []
     content["sheets"]["rows"], content["notes"] = [], content["notes"][:2]
     return content
@@ -39,8 +41,8 @@ def large():
     content = read("stress")
     content["photos"] = list(itertools.islice(itertools.cycle(content["photos"]), 100))
     for part in ("checks", "findings", "materials", "attempts", "corrections"):
-        content[part] = content[part] * 5
-    content["sheets"]["rows"] *= 5
+        content[part] = content[part] * TIMES
+    content["sheets"]["rows"] *= TIMES
     return content
 
 

@@ -9,7 +9,7 @@ use super::words;
 use crate::certificate::content::{Content, Kind, Seal};
 use crate::certificate::display::Role;
 use crate::words::tell;
-use qrcodegen::{QrCode, QrCodeEcc};
+use qrcodegen::{Mask, QrCode, QrCodeEcc, QrSegment, Version};
 
 const STEP: f64 = 3.12;
 /// Lines of one sentence.
@@ -111,8 +111,18 @@ fn sealed(sheet: &Sheet) -> Option<(String, String)> {
 
 /// Returns the code, unless there is none to draw: on a rehearsal, or where its text is too long for a code.
 pub fn code(content: &Content) -> Option<QrCode> {
+    encoded(content, None)
+}
+
+/// Returns a code of the same size in the first pattern that comes: to find the best takes most of the time.
+pub fn room_for_code(content: &Content) -> Option<QrCode> {
+    encoded(content, Some(Mask::new(0)))
+}
+
+fn encoded(content: &Content, mask: Option<Mask>) -> Option<QrCode> {
     let text = content.qr.as_ref().filter(|_| content.kind != Kind::Rehearsal)?;
-    QrCode::encode_text(&text.to_uppercase(), QrCodeEcc::Medium).ok()
+    let parts = QrSegment::make_segments(&text.to_uppercase());
+    QrCode::encode_segments_advanced(&parts, QrCodeEcc::Medium, Version::MIN, Version::MAX, mask, true).ok()
 }
 
 /// Draws the code as one path: a run of dark modules is one rectangle, a little higher than a module against seams.

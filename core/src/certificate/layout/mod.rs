@@ -34,10 +34,13 @@ pub mod words;
 mod working_time;
 
 use super::CertificateError;
-use super::content::Content;
+use super::content::{Content, headings};
 use super::display::Document;
 use super::fonts::Fonts;
+use photos::Shown;
+use qrcodegen::QrCode;
 use sheet::Sheet;
+use std::collections::BTreeMap;
 use text::References;
 use words::Clock;
 
@@ -48,23 +51,62 @@ const MOST_PASSES: u32 = 5;
 ///
 /// Errors: `Content` if the offset from UTC is out of range, or if page references never settle.
 pub fn lay_out(content: &Content, fonts: &Fonts) -> Result<Document, CertificateError> {
-    crate::words::for_reader(content.reader, || settled(content, fonts))
+    crate::words::for_reader(content.reader, || Given::of(content, fonts, head::code(content))?.settled())
 }
 
-fn settled(content: &Content, fonts: &Fonts) -> Result<Document, CertificateError> {
-    let clock = Clock::at_offset(content.utc_offset_min)?;
-    let shown = photos::examine(&content.photos);
-    let code = head::code(content);
-    let mut references = References::new();
-    for _ in 0..MOST_PASSES {
-        let mut sheet = Sheet::new(content, fonts, clock, &references, &shown, code.as_ref());
-        set(&mut sheet);
-        if sheet.found == references {
-            return Ok(finished(sheet));
+/// Returns the same pages for who looks at their words alone: the code of the first page is of the same size, and no more.
+///
+/// `headings` says on which page, from 1, a heading of that title is said to stand. Where that is right, one pass is
+/// enough; where it is not, it changes nothing.
+/// Errors: as [`lay_out`].
+pub fn lay_out_again(
+    content: &Content,
+    fonts: &Fonts,
+    headings: &BTreeMap<String, usize>,
+) -> Result<Document, CertificateError> {
+    crate::words::for_reader(content.reader, || {
+        let said = |heading: &&'static str| Some((*heading, *headings.get(&headings::title(heading))?));
+        let given = Given::of(content, fonts, head::room_for_code(content))?;
+        let references = headings::ALL.iter().filter_map(said).collect();
+        match given.pass(&references) {
+            sheet if sheet.found == references => Ok(finished(sheet)),
+            _ => given.settled(),
         }
-        references = sheet.found;
+    })
+}
+
+/// What every pass goes by.
+struct Given<'a> {
+    content: &'a Content,
+    fonts: &'a Fonts,
+    clock: Clock,
+    shown: Vec<Shown>,
+    code: Option<QrCode>,
+}
+
+impl<'a> Given<'a> {
+    fn of(content: &'a Content, fonts: &'a Fonts, code: Option<QrCode>) -> Result<Self, CertificateError> {
+        let (clock, shown) = (Clock::at_offset(content.utc_offset_min)?, photos::examine(&content.photos));
+        Ok(Self { content, fonts, clock, shown, code })
     }
-    Err(CertificateError::Content { what: "page references that move whenever they are printed".to_string() })
+
+    fn pass<'b>(&'b self, references: &'b References) -> Sheet<'b> {
+        let mut sheet = Sheet::new(self.content, self.fonts, self.clock, references, &self.shown, self.code.as_ref());
+        set(&mut sheet);
+        sheet
+    }
+
+    fn settled(&self) -> Result<Document, CertificateError> {
+        let mut references = References::new();
+        for _ in 0..MOST_PASSES {
+            let sheet = self.pass(&references);
+            if sheet.found == references {
+                return Ok(finished(sheet));
+            }
+            references = sheet.found;
+        }
+        Err(CertificateError::Content { what: "page references that move whenever they are printed".to_string() })
+    }
 }
 
 fn set(sheet: &mut Sheet) {

@@ -6,17 +6,18 @@
 //!
 //! Source: ISO 32000-1, 7.5.4 to 7.5.6.
 
+use lopdf::xref::XrefEntry;
 use lopdf::{Document, Object, ObjectId};
 use memchr::memmem;
 
-use super::{load, updates};
+use super::{elements, load, updates};
 
 /// More updates than two people and those who tamper with their file would make.
 const MOST_UPDATES: usize = 64;
 
 /// A file read to its end.
 pub struct Parts {
-    /// The file with all its updates.
+    /// The file with all its updates, elements of the structure left out where they can be.
     pub file: Document,
     /// In their order.
     pub updates: Vec<Update>,
@@ -41,10 +42,13 @@ struct Section {
 pub fn read(pdf: &[u8]) -> Option<Parts> {
     let sections = sections(pdf)?;
     let (first, later) = sections.split_first()?;
-    let mut file = load(&pdf[..first.end]).ok()?;
+    let mut start = pdf[..first.end].to_vec();
+    let mut left_out = elements::leave_out(&mut start, first.table);
+    let mut file = load(&start).ok()?;
+    file.objects.append(&mut left_out);
     let mut updates = vec![];
-    for section in later {
-        let update = alone(pdf, section)?;
+    for (section, before) in later.iter().zip(&sections) {
+        let update = alone(pdf, before.end, section)?;
         updates.push(Update { end: section.end, flaws: updates::changed(&file, &update) });
         file.objects.extend(update.objects);
         file.trailer = update.trailer;
@@ -99,14 +103,43 @@ fn previous(pdf: &[u8], table: usize, end: usize) -> Option<Option<(usize, usize
 }
 
 /// Reads what an update brings, and nothing before it. Its table must list what stands there, and nothing else.
-fn alone(pdf: &[u8], section: &Section) -> Option<Document> {
+fn alone(pdf: &[u8], begin: usize, section: &Section) -> Option<Document> {
     let mut part = pdf[..section.end].to_vec();
     let (from, to) = section.previous?;
     part[from - b"/Prev ".len()..to].fill(b' ');
+    let emptied = empty_room(&mut part, begin);
     let update = load_part(&part)?;
     let listed = |id: &ObjectId| update.reference_table.get(id.0).is_some();
+    let there = |(number, place): (u32, u32)| {
+        let entry = update.reference_table.get(number);
+        matches!(entry, Some(XrefEntry::Normal { offset, generation: 0 }) if *offset == place)
+    };
     let same = update.objects.keys().all(listed) && update.xref_start == section.table;
-    same.then_some(update)
+    (same && emptied.is_none_or(there)).then_some(update)
+}
+
+/// Between the head of a signature's object and the digits of the signature, as the program writes them.
+const SIGNED: &[u8] = b"<</Type/Sig/Filter/Adobe.PPKLite/SubFilter/ETSI.CAdES.detached/ByteRange[";
+const HELD: &[u8] = b"]/Contents<";
+const OBJECT: &[u8] = b" 0 obj\n";
+
+/// Puts spaces in the place of the noughts that fill the room of the last signature behind `begin`: the library looks at each digit for
+/// itself, which would take longer than all the rest. What the signature is does not change; whoever compares it leaves
+/// out the noughts at its end.
+///
+/// Returns the number of the object that holds it, and where it stands.
+fn empty_room(part: &mut [u8], begin: usize) -> Option<(u32, u32)> {
+    let held = begin + memmem::rfind(&part[begin..], HELD)?;
+    let signed = held - part[..held].iter().rev().take_while(|byte| byte.is_ascii_digit() || **byte == b' ').count();
+    let before = part[..signed].strip_suffix(SIGNED)?.strip_suffix(OBJECT)?;
+    let digits = before.iter().rev().take_while(|byte| byte.is_ascii_digit()).count();
+    let start = before.len() - digits;
+    let number = std::str::from_utf8(&before[start..]).ok()?.parse().ok()?;
+    let from = held + HELD.len();
+    let to = from + memchr::memchr(b'>', &part[from..])?;
+    let noughts = part[from..to].iter().rev().take_while(|byte| **byte == b'0').count();
+    part[to - noughts..to].fill(b' ');
+    Some((number, u32::try_from(start).ok()?))
 }
 
 /// As [`load`], but without a catalog, which most updates don't have.

@@ -10,9 +10,10 @@ use std::collections::BTreeMap;
 use lopdf::{Dictionary, Document, Object, ObjectId, Stream};
 use memchr::memmem;
 
-use super::{MOST_PAGES, MOST_UNFOLDED};
+use super::{MOST_PAGES, MOST_UNFOLDED, squeezed};
 
-/// What the codes of a face mean: two bytes each. A face of a certificate numbers its letters from 1 without a gap.
+/// What the codes of a face mean, spaces and breaks left out: two bytes each. A face of a certificate numbers its letters
+/// from 1 without a gap.
 #[derive(Default)]
 struct Face(Vec<Option<String>>);
 
@@ -22,7 +23,7 @@ impl Face {
         if self.0.len() <= place {
             self.0.resize(place + 1, None);
         }
-        self.0[place] = Some(letters);
+        self.0[place] = Some(squeezed(&letters));
     }
 
     fn letters(&self, code: u16) -> Option<&str> {
@@ -164,6 +165,12 @@ fn digit(byte: u8) -> Option<u8> {
     }
 }
 
+/// A string on a page: digits that stand for its bytes, or the bytes.
+enum Shown<'a> {
+    Digits(&'a [u8]),
+    Bytes(Vec<u8>),
+}
+
 /// Goes through the operators of a page and notes what is shown.
 struct Scan<'a> {
     named: &'a BTreeMap<Vec<u8>, ObjectId>,
@@ -175,7 +182,7 @@ struct Scan<'a> {
 impl Scan<'_> {
     fn scan(&mut self, page: &[u8]) {
         let (mut at, mut name) = (0, &b""[..]);
-        let mut strings: Vec<Vec<u8>> = vec![];
+        let mut strings: Vec<Shown> = vec![];
         while let Some(byte) = page.get(at) {
             let rest = &page[at + 1..];
             let taken = match byte {
@@ -186,13 +193,13 @@ impl Scan<'_> {
                 }
                 b'<' if rest.first() != Some(&b'<') => {
                     let length = memchr::memchr(b'>', rest).unwrap_or(rest.len());
-                    strings.push(hexadecimal(Some(&rest[..length])));
+                    strings.push(Shown::Digits(&rest[..length]));
                     length
                 }
                 b'<' => 1,
                 b'(' => {
                     let (string, length) = literal(rest);
-                    strings.push(string);
+                    strings.push(Shown::Bytes(string));
                     length
                 }
                 b'%' => memchr::memchr2(b'\n', b'\r', rest).unwrap_or(rest.len()),
@@ -208,7 +215,7 @@ impl Scan<'_> {
         }
     }
 
-    fn operator(&mut self, operator: &[u8], name: &[u8], strings: &[Vec<u8>]) {
+    fn operator(&mut self, operator: &[u8], name: &[u8], strings: &[Shown]) {
         match operator {
             b"Tf" => self.face = self.named.get(name).and_then(|id| self.faces.get(id)),
             b"Tj" | b"TJ" | b"'" | b"\"" => strings.iter().for_each(|string| self.show(string)),
@@ -216,11 +223,15 @@ impl Scan<'_> {
         }
     }
 
-    fn show(&mut self, string: &[u8]) {
+    fn show(&mut self, string: &Shown) {
         let Some(face) = self.face else { return };
-        let (codes, _) = string.as_chunks::<2>();
+        let bytes = match string {
+            Shown::Digits(digits) => &hexadecimal(Some(digits)),
+            Shown::Bytes(bytes) => bytes,
+        };
+        let (codes, _) = bytes.as_chunks::<2>();
         for letters in codes.iter().filter_map(|code| face.letters(u16::from_be_bytes(*code))) {
-            self.text.extend(letters.chars().filter(|letter| !letter.is_whitespace()));
+            self.text.push_str(letters);
         }
     }
 }
@@ -280,7 +291,7 @@ mod tests {
         let map = file.add_object(Stream::new(Dictionary::new(), map.to_vec()));
         let font = file.add_object(lopdf::dictionary! { "Type" => "Font", "ToUnicode" => map });
         let face = face(&file, font).unwrap();
-        assert_eq!((face.letters(0), face.letters(0x5E)), (Some(" "), Some("~")));
+        assert_eq!((face.letters(0), face.letters(0x5E)), (Some(""), Some("~")));
         assert_eq!((face.letters(0x5F), face.letters(0x60)), (Some("ff"), Some("fg")));
         assert_eq!((face.letters(0x3A51), face.letters(0x3A50)), (Some("\u{2003E}"), None));
     }

@@ -6,6 +6,7 @@ use lopdf::xref::XrefEntry;
 use lopdf::{Dictionary, Document, Object, ObjectId};
 
 use super::super::sign::fields;
+use super::elements::is_left_out;
 use super::parts::{Update, is_table};
 
 /// Said where the updates can't be followed, so that nobody knows what was signed first.
@@ -156,6 +157,9 @@ fn strange(object: &Object) -> Option<&'static str> {
 }
 
 fn what(object: &Object) -> &'static str {
+    if is_left_out(object) {
+        return "the structure";
+    }
     let plain = object.as_dict().or_else(|_| object.as_stream().map(|stream| &stream.dict)).ok();
     match plain.and_then(|plain| plain.get(b"Type").ok()?.as_name().ok()) {
         Some(b"Page" | b"Pages") => "a page",
