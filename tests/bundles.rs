@@ -315,3 +315,17 @@ fn the_command_line_sends_carries_on_looks_and_takes_in() {
     assert!(!run(&["send", "--data", &from, "--out", &file]).status.success());
     assert_eq!(fs::read(&file).expect("a file"), b"a letter");
 }
+
+/// What can't be sent says so in its own words, and no part of a file is left that a later transfer would trip over.
+#[test]
+fn a_repair_that_is_not_there_leaves_no_file() {
+    let mut phone = Device::new("phone");
+    with_photo(&mut phone);
+    let path = phone.folder.path().join("none.bundle");
+    let (from, file) = (phone.folder.path().to_str().expect("text"), path.to_str().expect("text"));
+    let sent = run(&["send", "--data", from, "--out", file, "nowhere"]);
+    assert!(!sent.status.success());
+    let said = String::from_utf8_lossy(&sent.stderr).into_owned();
+    assert!(said.contains("There is no repair nowhere in this folder. Nothing was made."), "{said}");
+    assert!(!path.exists());
+}
