@@ -49,7 +49,8 @@ fn first_line(pdf: &[u8], table: usize) -> Option<usize> {
 /// Reads a line of the table: `Some(None)` for a place that is free or of a later generation; `None` behind the last.
 fn offset(line: &[u8]) -> Option<Option<usize>> {
     let (digits, rest) = line.split_at(10);
-    let offset = digits.iter().try_fold(0, |sum, digit| Some(sum * 10 + u64::from(char::from(*digit).to_digit(10)?)))?;
+    let offset =
+        digits.iter().try_fold(0, |sum, digit| Some(sum * 10 + u64::from(char::from(*digit).to_digit(10)?)))?;
     // Ten digits hold more than an address of a phone does.
     let offset = usize::try_from(offset).unwrap_or(usize::MAX);
     match rest {
