@@ -329,3 +329,28 @@ fn a_repair_that_is_not_there_leaves_no_file() {
     assert!(said.contains("There is no repair nowhere in this folder. Nothing was made."), "{said}");
     assert!(!path.exists());
 }
+
+/// What the disk cuts off stays, and is carried on.
+#[test]
+fn a_bundle_that_the_disk_cuts_off_says_what_to_do() {
+    let mut phone = Device::new("phone");
+    let repair = with_photo(&mut phone);
+    let photo = [PHOTO, &[0; 40_000]].concat();
+    phone.ok(json!({ "do": "keep_photo", "repair": repair, "label": "clean", "bytes": STANDARD.encode(photo) }));
+    let path = phone.folder.path().join("cut.bundle");
+    let (from, file) = (phone.folder.path().to_str().expect("text"), path.to_str().expect("text"));
+    // The shell lets no file grow beyond 64 blocks of 512 bytes; the signal is passed over, so that the write fails.
+    let program = mendline();
+    let script =
+        format!("trap '' XFSZ; ulimit -f 64; exec {} bundle send --data {from} --out {file}", program.display());
+    let sent = Command::new("sh").args(["-c", &script]).output().expect("a shell");
+    let said = String::from_utf8_lossy(&sent.stderr).into_owned();
+    assert!(
+        !sent.status.success() && said.contains("Make room or choose another place, then send it again."),
+        "{said}"
+    );
+    let part = fs::metadata(&path).expect("a part").len();
+    assert!(part <= 64 * 512, "{part}");
+    assert!(run(&["send", "--data", from, "--out", file]).status.success());
+    assert!(run(&["look", file]).status.success());
+}

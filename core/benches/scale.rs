@@ -259,17 +259,14 @@ fn insert(raw: &Connection, entries: &[Entry], row: &Row) {
         request.execute(params![&name[..36], entry.hash.as_bytes(), entry.repair.as_bytes()]).unwrap();
     }
     let sql = "INSERT INTO register_repair
-        (repair, number, line, nodes, street, status, stage, attempt, live, changed_ms, certificate, summary)
-        VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12)";
+        (repair, number, line, nodes, street, live, changed_ms, certificate, summary)
+        VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9)";
     let values = params![
         row.repair,
         row.number,
         row.line,
         row.nodes,
         row.street,
-        row.status,
-        row.stage,
-        row.attempt,
         row.live,
         row.changed_ms,
         row.certificate,

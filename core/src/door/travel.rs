@@ -33,7 +33,9 @@ pub enum Unsent {
     Journal(#[from] Fault),
     #[error(transparent)]
     Photo(photos::Fault),
-    #[error("The bundle could not be written: {0}. What was recorded is safe.")]
+    #[error(
+        "The bundle could not be written: {0}. What was recorded is safe. Make room or choose another place, then send it again."
+    )]
     Out(std::io::Error),
 }
 

@@ -38,7 +38,8 @@ pub(super) fn form_at_once(connection: &Connection, path: &str) -> Result<i64, F
     form(&*connection.unchecked_transaction()?, path)
 }
 
-/// Takes the steps that the file lacks, all in one transaction, and makes a register that was dropped, empty. Another program may have taken them meanwhile.
+/// Takes the steps that the file lacks, all in one transaction, and makes a register anew, empty, that was dropped or has
+/// another form. Another program may have taken them meanwhile.
 pub(super) fn bring_up(connection: &mut Connection, path: &str) -> Result<(), Fault> {
     if form_at_once(connection, path)? == KNOWN && has_register(connection)? {
         return Ok(());
@@ -64,8 +65,15 @@ pub(crate) fn remake_register(connection: &Connection) -> Result<(), Fault> {
     Ok(connection.execute_batch(REGISTER)?)
 }
 
+/// Says whether the register's tables and indexes are those that this program makes, to the letter.
 fn has_register(connection: &Connection) -> Result<bool, Fault> {
-    REGISTER_TABLES.iter().try_fold(true, |all, table| Ok(all && connection.table_exists(None, *table)?))
+    let sql = "SELECT name, sql FROM sqlite_schema WHERE name GLOB 'register_*' AND sql IS NOT NULL
+        AND name NOT GLOB 'register_search_*'";
+    let mut statement = connection.prepare(sql)?;
+    let found = statement.query_map([], |row| Ok((row.get(0)?, row.get(1)?)))?;
+    let found: Vec<(String, String)> = found.collect::<Result<_, _>>()?;
+    let named = |table: &&str| found.iter().any(|(name, _)| name == table);
+    Ok(REGISTER_TABLES.iter().all(|table| named(&table)) && found.iter().all(|(_, sql)| REGISTER.contains(sql)))
 }
 
 /// In the order in which they can be dropped.

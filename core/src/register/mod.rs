@@ -19,9 +19,6 @@ pub struct Row {
     pub line: String,
     pub nodes: String,
     pub street: String,
-    pub status: String,
-    pub stage: String,
-    pub attempt: u32,
     /// Whether a clock is running in it.
     pub live: bool,
     /// When it was last written to: Unix time in ms.

@@ -9,8 +9,7 @@ use crate::journal::schema::remake_register;
 use crate::journal::sqlite::{EACH_REPAIR, checked, last_entry};
 use crate::journal::{Entry, Fault, NUMBERS, SHELF, Sqlite};
 
-const COLUMNS: &str = "r.repair, r.number, r.line, r.nodes, r.street, r.status, r.stage, r.attempt, r.live, \
-                       r.changed_ms, r.certificate, r.summary";
+const COLUMNS: &str = "r.repair, r.number, r.line, r.nodes, r.street, r.live, r.changed_ms, r.certificate, r.summary";
 /// More rows than this are not fetched to be sorted.
 const MOST_SORTED: i64 = 2_000;
 const LATEST_FIRST: &str = "ORDER BY r.changed_ms DESC, r.repair DESC";
@@ -52,28 +51,29 @@ pub(crate) fn listed(connection: &Connection, before: i64, upto: i64) -> Result<
     Ok(())
 }
 
+/// Most requests change neither names nor whether a clock runs: their indexes are not written then.
 fn put_repair(connection: &Connection, row: &Row) -> Result<i64, Fault> {
-    let sql = "INSERT INTO register_repair
-        (repair, number, line, nodes, street, status, stage, attempt, live, changed_ms, certificate, summary)
-        VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12)
-        ON CONFLICT (repair) DO UPDATE SET number = ?2, line = ?3, nodes = ?4, street = ?5, status = ?6, stage = ?7,
-        attempt = ?8, live = ?9, changed_ms = ?10, certificate = ?11, summary = ?12 RETURNING id";
-    let mut statement = connection.prepare_cached(sql)?;
+    let sql = "UPDATE register_repair SET changed_ms = ?7, summary = ?9 WHERE repair = ?1 AND number = ?2 AND line = ?3
+        AND nodes = ?4 AND street = ?5 AND live = ?6 AND certificate IS ?8 RETURNING id";
     let values = params![
         row.repair,
         row.number,
         row.line,
         row.nodes,
         row.street,
-        row.status,
-        row.stage,
-        row.attempt,
         row.live,
         row.changed_ms,
         row.certificate,
         row.summary
     ];
-    Ok(statement.query_row(values, |found| found.get(0))?)
+    let same: Option<i64> = connection.prepare_cached(sql)?.query_row(values, |found| found.get(0)).optional()?;
+    if let Some(id) = same {
+        return Ok(id);
+    }
+    let sql = "INSERT INTO register_repair (repair, number, line, nodes, street, live, changed_ms, certificate, summary)
+        VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9) ON CONFLICT (repair) DO UPDATE SET number = ?2, line = ?3, nodes = ?4,
+        street = ?5, live = ?6, changed_ms = ?7, certificate = ?8, summary = ?9 RETURNING id";
+    Ok(connection.prepare_cached(sql)?.query_row(values, |found| found.get(0))?)
 }
 
 impl Register for Sqlite {
@@ -96,7 +96,7 @@ impl Register for Sqlite {
     fn live(&self) -> Result<Vec<Row>, Fault> {
         let mut query = Query::default();
         query.and("r.live = 1", []);
-        query.rows(self.connection(), "register_repair r", usize::MAX)
+        query.rows(self.connection(), "register_repair r INDEXED BY register_live", usize::MAX)
     }
 
     fn search(&self, text: &str, limit: usize) -> Result<Vec<Row>, Fault> {
@@ -206,14 +206,11 @@ fn read(row: &rusqlite::Row) -> rusqlite::Result<Row> {
         line: row.get(2)?,
         nodes: row.get(3)?,
         street: row.get(4)?,
-        status: row.get(5)?,
-        stage: row.get(6)?,
-        attempt: row.get(7)?,
-        live: row.get(8)?,
-        changed_ms: row.get(9)?,
-        certificate: row.get(10)?,
+        live: row.get(5)?,
+        changed_ms: row.get(6)?,
+        certificate: row.get(7)?,
         lots: Vec::new(),
-        summary: row.get(11)?,
+        summary: row.get(8)?,
     })
 }
 

@@ -12,9 +12,6 @@ fn row(repair: &str, changed_ms: i64) -> Row {
         line: "L-104".into(),
         nodes: "MH 17 – MH 18".into(),
         street: "Färberweg".into(),
-        status: "open".into(),
-        stage: "staging".into(),
-        attempt: 1,
         changed_ms,
         summary: b"{}".to_vec(),
         ..Row::default()
@@ -52,7 +49,7 @@ fn append(journal: &mut impl Journal, request: &str, repair: &str, rows: Vec<Row
 fn a_row_is_written_with_its_entries_and_over_the_row_before() {
     fn check(mut kept: impl Journal + Register) {
         let first = Row { lots: vec!["B-2".into(), "A-1".into(), "B-2".into()], ..row("014", 1) };
-        let second = Row { lots: vec!["C-3".into()], stage: "hold".into(), live: true, ..row("014", 2) };
+        let second = Row { lots: vec!["C-3".into()], live: true, ..row("014", 2) };
         append(&mut kept, "r1", "014", vec![first.clone()]).unwrap();
         let lots = vec!["A-1".to_owned(), "B-2".to_owned()];
         assert_eq!(kept.row("014"), Ok(Some(Row { lots, ..first })));
@@ -185,4 +182,22 @@ proptest! {
         prop_assert_eq!(&kept.list(99).unwrap(), &before);
         prop_assert_eq!(kept.search(&text, limit), memory.search(&text, limit));
     }
+}
+
+/// The register may be dropped at any time; one of another form is, and is filled from the entries by whoever opens it.
+#[test]
+fn a_register_of_another_form_is_made_anew() {
+    let (folder, mut kept) = disk();
+    append(&mut kept, "r1", "014", vec![row("014", 1)]).unwrap();
+    drop(kept);
+    let path = folder.path().join("journal.sqlite");
+    let reopened = Sqlite::open(&path).unwrap();
+    assert_eq!(reopened.count(), Ok(1), "one of this form stays");
+    reopened.connection().execute_batch("CREATE INDEX register_by_line ON register_repair (line)").unwrap();
+    drop(reopened);
+    let reopened = Sqlite::open(&path).unwrap();
+    assert_eq!(reopened.count(), Ok(0));
+    assert_eq!(reopened.unlisted(), Ok(vec!["014".to_owned()]));
+    let sql = "SELECT count(*) FROM sqlite_schema WHERE name = 'register_by_line'";
+    assert_eq!(reopened.connection().query_row(sql, [], |row| row.get::<_, i64>(0)), Ok(0));
 }

@@ -31,22 +31,6 @@ pub enum Status {
     Damaged,
 }
 
-impl Status {
-    /// Returns its code as it stands in the register.
-    pub fn code(self) -> &'static str {
-        match self {
-            Self::Taken => "taken",
-            Self::Planned => "planned",
-            Self::Underway => "underway",
-            Self::Between => "between",
-            Self::Review => "review",
-            Self::Issued => "issued",
-            Self::Unrepaired => "unrepaired",
-            Self::Damaged => "damaged",
-        }
-    }
-}
-
 /// The line of a list.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Summary {
@@ -155,9 +139,6 @@ pub fn row(repair: &Repair) -> Row {
         line: repair.line.asset.clone(),
         nodes: format!("{} {}", repair.line.upstream.name, repair.line.downstream.name),
         street: repair.line.street.clone(),
-        status: shown.status.code().to_owned(),
-        stage: shown.stage.word().to_owned(),
-        attempt: shown.attempt,
         // What is only played runs by a clock of its own: it never rings in the lists.
         live: repair.practice.is_none() && repair.attempt().is_some_and(|attempt| attempt.joined.is_some()),
         changed_ms: shown.changed_ms,
@@ -195,7 +176,6 @@ pub fn damaged_row(id: &str) -> Row {
     Row {
         repair: shown.repair.clone(),
         number: shown.number.clone(),
-        status: shown.status.code().to_owned(),
         summary: serde_json::to_vec(&shown).unwrap_or_default(),
         ..Row::default()
     }

@@ -19,7 +19,7 @@ fn cuts() -> u64 {
 /// several pages and the log is now and then taken over into the file.
 fn append(kept: &mut Sqlite, number: usize, heads: Vec<Hash>) -> Result<Entry, Fault> {
     let (request, body) = (format!("r{number}"), body(number));
-    let rows = vec![Row { repair: REPAIR.into(), attempt: number as u32, ..Row::default() }];
+    let rows = vec![Row { repair: REPAIR.into(), changed_ms: number as i64, ..Row::default() }];
     let draft = Draft { repair: REPAIR.into(), device: "phone".into(), heads, branch: None, body };
     let write = Write {
         request: &request,
@@ -78,7 +78,7 @@ fn what_was_acknowledged_outlives_a_power_cut() {
                 assert_eq!(entry.body, body(number));
                 assert!(kept.answered(&format!("r{number}")).expect("a request").is_some());
             }
-            let row = kept.row(REPAIR).expect("a row").map_or(0, |row| row.attempt as usize);
+            let row = kept.row(REPAIR).expect("a row").map_or(0, |row| row.changed_ms as usize);
             assert_eq!(row, entries.len().saturating_sub(1), "the register moves with the journal");
             acknowledged = entries;
         }

@@ -6,9 +6,6 @@ CREATE TABLE register_repair (
   line TEXT NOT NULL,
   nodes TEXT NOT NULL,
   street TEXT NOT NULL,
-  status TEXT NOT NULL,
-  stage TEXT NOT NULL,
-  attempt INTEGER NOT NULL,
   live INTEGER NOT NULL CHECK (live IN (0, 1)),
   changed_ms INTEGER NOT NULL,
   certificate TEXT,
@@ -16,7 +13,7 @@ CREATE TABLE register_repair (
 ) STRICT;
 
 CREATE INDEX register_by_change ON register_repair (changed_ms, repair);
-CREATE INDEX register_live ON register_repair (changed_ms, repair) WHERE live = 1;
+CREATE INDEX register_live ON register_repair (repair) WHERE live = 1;
 
 CREATE TABLE register_lot (
   repair TEXT NOT NULL REFERENCES register_repair (repair) ON DELETE CASCADE,

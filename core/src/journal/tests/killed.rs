@@ -83,8 +83,8 @@ fn check_kept(folder: &Path, acknowledged: u64) {
         assert_eq!(photos::read(folder, Hash::of(&entry.body)), Ok(photo(number)));
         assert!(kept.answered(&format!("r{number}")).unwrap().is_some());
     }
-    let attempt = kept.row(REPAIR).unwrap().map_or(0, |row| u64::from(row.attempt));
-    assert_eq!(attempt, count, "the register moves with the journal");
+    let listed = kept.row(REPAIR).unwrap().map_or(0, |row| row.changed_ms as u64);
+    assert_eq!(listed, count, "the register moves with the journal");
 }
 
 /// Stands for a photo: the start of a JPEG and a number.
@@ -103,7 +103,7 @@ fn writes_until_it_is_killed() {
         photos::keep(folder, &photo(number)).unwrap();
         let heads = kept.heads(REPAIR).unwrap();
         let drafts = vec![Draft { body: photo(number), ..draft(heads, "") }];
-        let rows = vec![Row { repair: REPAIR.into(), attempt: number as u32, ..Row::default() }];
+        let rows = vec![Row { repair: REPAIR.into(), changed_ms: number as i64, ..Row::default() }];
         // A request that was kept but not acknowledged comes again and changes nothing.
         kept.append(&Write { rows, ..write(&format!("r{number}"), drafts) }).unwrap();
         writeln!(std::io::stdout(), "kept {number}").unwrap();

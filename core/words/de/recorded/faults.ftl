@@ -75,7 +75,7 @@ again-fault-it_did_not_arrive_whole_or = sie kam nicht ganz an oder wurde geänd
 ## Bundles
 again-fault-there_is_no_repair_in_this = Die Reparatur { $repair } gibt es in diesem Ordner nicht. Es wurde nichts gemacht.
 again-fault-these_are_too_many_repairs_for = Das sind zu viele Reparaturen für eine Datei. Weniger senden oder nur, was sich seit einem Tag geändert hat.
-again-fault-the_bundle_could_not_be_written = Das Bündel konnte nicht geschrieben werden: { $why }. Das Erfasste ist sicher.
+again-fault-the_bundle_could_not_be_written = Das Bündel konnte nicht geschrieben werden: { $why }. Das Erfasste ist sicher. Schaffen Sie Platz oder wählen Sie einen anderen Ort, dann senden Sie es noch einmal.
 again-fault-this_is_not_a_bundle_of = Das ist kein Bündel von Mendline. Nichts wurde übernommen.
 again-fault-this_bundle_was_made_by_a = Dieses Bündel hat ein neueres Mendline gemacht (Form { $found }; dieses kennt { $known }). Nichts wurde übernommen. Dieses Programm aktualisieren.
 again-fault-the_bundle_did_not_arrive_whole = Das Bündel kam nicht ganz an: es ist bis Byte { $at } in Ordnung. Nichts wurde übernommen. Nochmals senden.

@@ -75,7 +75,7 @@ again-fault-it_did_not_arrive_whole_or = it did not arrive whole, or was changed
 ## Bundles
 again-fault-there_is_no_repair_in_this = There is no repair { $repair } in this folder. Nothing was made.
 again-fault-these_are_too_many_repairs_for = These are too many repairs for one file. Send fewer, or only what changed since a day.
-again-fault-the_bundle_could_not_be_written = The bundle could not be written: { $why }. What was recorded is safe.
+again-fault-the_bundle_could_not_be_written = The bundle could not be written: { $why }. What was recorded is safe. Make room or choose another place, then send it again.
 again-fault-this_is_not_a_bundle_of = This is not a bundle of Mendline. Nothing was taken in.
 again-fault-this_bundle_was_made_by_a = This bundle was made by a newer Mendline (form { $found }; this one knows { $known }). Nothing was taken in. Update this program.
 again-fault-the_bundle_did_not_arrive_whole = The bundle did not arrive whole: it is sound up to byte { $at }. Nothing was taken in. Send it again.

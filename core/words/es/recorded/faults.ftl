@@ -75,7 +75,7 @@ again-fault-it_did_not_arrive_whole_or = no llegó entera o se cambió: { $why }
 ## Bundles
 again-fault-there_is_no_repair_in_this = No hay ninguna reparación { $repair } en esta carpeta. No se hizo nada.
 again-fault-these_are_too_many_repairs_for = Son demasiadas reparaciones para un archivo. Envíe menos, o solo lo cambiado desde un día.
-again-fault-the_bundle_could_not_be_written = El paquete no se pudo escribir: { $why }. Lo registrado está a salvo.
+again-fault-the_bundle_could_not_be_written = El paquete no se pudo escribir: { $why }. Lo registrado está a salvo. Libere espacio o elija otro lugar y envíelo otra vez.
 again-fault-this_is_not_a_bundle_of = No es un paquete de Mendline. No se incorporó nada.
 again-fault-this_bundle_was_made_by_a = Este paquete lo hizo un Mendline más nuevo (forma { $found }; este conoce la { $known }). No se incorporó nada. Actualice este programa.
 again-fault-the_bundle_did_not_arrive_whole = El paquete no llegó entero: está bien hasta el byte { $at }. No se incorporó nada. Envíelo de nuevo.

@@ -75,7 +75,7 @@ again-fault-it_did_not_arrive_whole_or = elle n’est pas arrivée entière, ou 
 ## Bundles
 again-fault-there_is_no_repair_in_this = Il n’y a pas de réparation { $repair } dans ce dossier. Rien n’a été fait.
 again-fault-these_are_too_many_repairs_for = C’est trop de réparations pour un fichier. Envoyez-en moins, ou seulement ce qui a changé depuis un jour.
-again-fault-the_bundle_could_not_be_written = Le paquet n’a pu être écrit : { $why }. Ce qui est enregistré est en sûreté.
+again-fault-the_bundle_could_not_be_written = Le paquet n’a pu être écrit : { $why }. Ce qui est enregistré est en sûreté. Faites de la place ou choisissez un autre endroit, puis envoyez-le de nouveau.
 again-fault-this_is_not_a_bundle_of = Ce n’est pas un paquet de Mendline. Rien n’a été repris.
 again-fault-this_bundle_was_made_by_a = Ce paquet a été fait par un Mendline plus récent (forme { $found } ; celui-ci connaît { $known }). Rien n’a été repris. Mettez ce programme à jour.
 again-fault-the_bundle_did_not_arrive_whole = Le paquet n’est pas arrivé entier : il est bon jusqu’à l’octet { $at }. Rien n’a été repris. Renvoyez-le.
