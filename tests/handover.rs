@@ -1,4 +1,5 @@
-//! A live hold from one phone to another by file and code: two folders, two starts, wall clocks minutes apart.
+//! A live hold from one phone to another, by file and code or by the code alone: two folders, two starts, wall clocks minutes
+//! apart.
 
 use std::io::Cursor;
 
@@ -18,9 +19,10 @@ const MORNING_MS: i64 = 1_791_964_800_000;
 
 /// A phone with a folder of its own. Its clocks show what the story says, moved by its own amounts.
 struct Phone {
-    _folder: TempDir,
+    folder: TempDir,
     app: App,
     name: &'static str,
+    seed: u8,
     boot_id: String,
     wall_ahead_ms: i64,
     runs_longer_ms: i64,
@@ -32,7 +34,8 @@ impl Phone {
         let folder = empty_folder();
         let app = App::open(folder.path()).expect("the folder opens");
         let boot_id = format!("start of {name}");
-        let mut phone = Self { _folder: folder, app, name, boot_id, wall_ahead_ms, runs_longer_ms, asked: 0 };
+        let mut phone =
+            Self { folder, app, name, seed: name.as_bytes()[0], boot_id, wall_ahead_ms, runs_longer_ms, asked: 0 };
         phone.ok(0, json!({ "do": "take_examples" }));
         phone
     }
@@ -49,7 +52,7 @@ impl Phone {
         let byte = self.name.as_bytes()[0];
         let mut fresh = [byte; 16];
         fresh[..4].copy_from_slice(&self.asked.to_be_bytes());
-        let sensed = Sensed { moment, device: self.name.into(), fresh, seed: [byte; 32] };
+        let sensed = Sensed { moment, device: self.name.into(), fresh, seed: [self.seed; 32] };
         let id = format!("{}-{}", self.name, self.asked);
         let envelope = json!({ "id": id, "person": "varga", "request": request }).to_string();
         serde_json::from_str(&self.app.handle(&envelope, &sensed)).expect("an answer is JSON")
@@ -115,11 +118,36 @@ impl Phone {
         self.ask(at_ms, json!({ "do": "take_over", "repair": repair, "photo": photo, "age_ms": age_ms }))
     }
 
+    fn follows(&mut self, at_ms: i64, photo: &[u8], age_ms: i64) -> Value {
+        self.ask(at_ms, json!({ "do": "follow", "photo": STANDARD.encode(photo), "age_ms": age_ms }))
+    }
+
+    /// The holds on the first screen that are followed by their codes.
+    fn followed(&mut self, at_ms: i64) -> Vec<Value> {
+        self.ok(at_ms, json!({ "do": "today" }))["followed"].as_array().expect("a list").clone()
+    }
+
+    /// The program is killed and started again.
+    fn reopens(&mut self) {
+        self.app = App::open(self.folder.path()).expect("the folder opens");
+    }
+
+    /// The phone is started anew and runs for a minute by `at_ms`.
+    fn starts_anew(&mut self, at_ms: i64) {
+        self.boot_id.push_str(", the next");
+        self.runs_longer_ms = -86_400_000 - at_ms + MINUTE;
+        self.reopens();
+    }
+
+    fn now(&self, at_ms: i64) -> i64 {
+        MORNING_MS + at_ms + self.wall_ahead_ms
+    }
+
     /// What is counted, what is not witnessed, and how long until release is possible: none of it by a clock on a wall.
     fn stands(&mut self, at_ms: i64, repair: &str) -> [i64; 3] {
         let shown = self.shows(at_ms, repair);
         let ms = |key: &str| shown["hold"][key].as_i64().unwrap_or_else(|| panic!("{key} of {}", shown["hold"]));
-        let now = MORNING_MS + at_ms + self.wall_ahead_ms;
+        let now = self.now(at_ms);
         [ms("counted_ms"), ms("not_witnessed_ms"), ms("earliest_release_ms") - now]
     }
 }
@@ -259,26 +287,176 @@ fn a_phone_that_was_started_anew_shows_no_code_and_takes_its_hold_back() {
     assert!(first.shows(29 * MINUTE, &repair)["handed"]["code"].is_object());
 }
 
+/// The clock of a hold that is followed: what is counted and pending, how long until the next reading and until release.
+fn clock(view: &Value, now: i64) -> [i64; 4] {
+    let ms = |key: &str| view["hold"][key].as_i64().unwrap_or_else(|| panic!("{key} of {view}"));
+    [ms("counted_ms"), ms("pending_ms"), ms("reading_due_ms") - now, ms("earliest_release_ms") - now]
+}
+
+#[test]
+fn by_the_code_alone_the_second_phone_shows_the_same_clock_and_records_nothing() {
+    let mut alone = Phone::new("alone", 0, 0);
+    let repair = alone.holds();
+    let at = 30 * MINUTE;
+    let wanted = clock(&alone.shows(at, &repair), alone.now(at));
+    assert_eq!(wanted[..3], [14 * MINUTE, 6 * MINUTE, 4 * MINUTE]);
+    for (ahead, longer) in SECONDS {
+        let (mut first, mut second) = (Phone::new("first", 0, 0), Phone::new("second", ahead, longer));
+        let (repair, _, code) = handed(&mut first, 27 * MINUTE);
+        let answer = second.follows(27 * MINUTE + 30_000, &photographed(&code), 30_000);
+        assert_eq!(
+            (&answer["ok"]["kind"], &answer["ok"]["repair"]["id"]),
+            (&json!("followed"), &json!(repair)),
+            "{answer}"
+        );
+        let today = second.ok(at, json!({ "do": "today" }));
+        let shown = &today["followed"][0];
+        assert_eq!(clock(shown, second.now(at)), wanted, "{ahead} ms ahead");
+        assert_eq!(
+            (&shown["hold"]["last_ms"], &shown["hold"]["last_pa"]),
+            (&json!(second.now(24 * MINUTE)), &json!(130_000))
+        );
+        assert_eq!((&shown["key"], &shown["restarted"]), (&json!("unknown"), &json!(false)));
+        let (number, line) = (&shown["repair"]["number"], &first.shows(at, &repair)["repair"]["line"]);
+        assert_eq!((number, &shown["repair"]["street"]), (&json!("R-01"), &line["street"]));
+        assert_eq!(
+            (&shown["repair"]["upstream"], &shown["repair"]["node"]),
+            (&line["upstream"]["name"], &line["upstream"]["name"])
+        );
+        // Its record is on the other phone: here is no repair.
+        assert_eq!(
+            (&today["holding"], second.ok(at, json!({ "do": "list" }))["repairs"].clone()),
+            (&json!([]), json!([]))
+        );
+        assert_eq!(second.ask(at, json!({ "do": "repair", "repair": repair }))["error"]["code"], "unknown_repair");
+        // Past the next reading the one after it is shown, whoever took it.
+        let later = second.followed(36 * MINUTE);
+        assert_eq!(clock(&later[0], second.now(36 * MINUTE))[..3], [14 * MINUTE, 12 * MINUTE, 8 * MINUTE]);
+    }
+}
+
+#[test]
+fn a_followed_clock_is_there_after_the_program_was_killed_and_goes_by_the_wall_after_a_restart() {
+    let (mut first, mut second) = (Phone::new("first", 0, 0), Phone::new("second", 4 * MINUTE, 99));
+    let (repair, _, code) = handed(&mut first, 27 * MINUTE);
+    second.follows(27 * MINUTE, &photographed(&code), 0);
+    second.reopens();
+    let before = second.followed(30 * MINUTE);
+    assert_eq!(clock(&before[0], second.now(30 * MINUTE))[..2], [14 * MINUTE, 6 * MINUTE]);
+    second.starts_anew(29 * MINUTE);
+    let after = second.followed(30 * MINUTE);
+    assert_eq!((after[0]["restarted"].clone(), after[0]["hold"].clone()), (json!(true), before[0]["hold"].clone()));
+    // A picture from before the start goes by the wall clock, too.
+    let (mut first, mut third) = (Phone::new("first", 0, 0), Phone::new("third", 0, 0));
+    let (_, _, code) = handed(&mut first, 27 * MINUTE);
+    third.starts_anew(29 * MINUTE);
+    third.follows(30 * MINUTE, &photographed(&code), 3 * MINUTE);
+    let shown = third.followed(30 * MINUTE);
+    assert_eq!((&shown[0]["restarted"], shown[0]["hold"]["pending_ms"].as_i64()), (&json!(true), Some(6 * MINUTE)));
+    // Taken off the list, or long over, it is gone.
+    second.ok(31 * MINUTE, json!({ "do": "unfollow", "repair": repair }));
+    assert_eq!(second.followed(31 * MINUTE), Vec::<Value>::new());
+    assert_eq!(second.ask(31 * MINUTE, json!({ "do": "followed", "repair": repair }))["error"]["code"], "not_followed");
+    assert_eq!((third.followed(12 * 60 * MINUTE).len(), third.followed(24 * 60 * MINUTE).len()), (1, 0));
+}
+
+#[test]
+fn what_can_not_be_followed_is_refused_and_nothing_is_kept() {
+    let (mut first, mut second) = (Phone::new("first", 0, 0), Phone::new("second", 0, 7));
+    // The second phone knows the first one by an earlier file.
+    let met = first.ok(0, open_by_hand("SS-2"))["repair"]["id"].as_str().expect("an id").to_owned();
+    let file = first.file(0, &met);
+    second.takes_in(0, &file);
+    let mut impostor = Phone::new("first", 0, 0);
+    impostor.seed = 9;
+    let (_, _, forged) = handed(&mut impostor, 27 * MINUTE);
+    let blank = photographed(&GrayImage::from_pixel(400, 400, Luma([200])));
+    for (picture, age_ms, says) in [
+        (blank, 0, "no code of a hold"),
+        (b"not a picture".to_vec(), 0, "can't be read"),
+        (photographed(&forged), 0, "not made by the phone that it names"),
+        (photographed(&handed(&mut Phone::new("stranger", 0, 0), 27 * MINUTE).2), 13 * 60 * MINUTE, "too old"),
+    ] {
+        let answer = second.follows(28 * MINUTE, &picture, age_ms);
+        let said = answer["error"]["says"].as_str().unwrap_or_else(|| panic!("{answer}")).to_owned();
+        assert!(said.contains(says), "{said}");
+        assert_eq!(second.followed(28 * MINUTE), Vec::<Value>::new());
+    }
+    let (repair, _, code) = handed(&mut first, 27 * MINUTE);
+    let own = first.follows(28 * MINUTE, &photographed(&code), 0);
+    assert!(own["error"]["says"].as_str().is_some_and(|says| says.contains("shows that code itself")), "{own}");
+    second.follows(28 * MINUTE, &photographed(&code), 0);
+    let shown = second.followed(28 * MINUTE);
+    assert_eq!((&shown[0]["repair"]["id"], &shown[0]["key"]), (&json!(repair), &json!("known")));
+}
+
+#[test]
+fn when_the_file_comes_the_code_of_before_ties_the_clocks_and_the_first_phone_is_not_needed() {
+    let mut alone = Phone::new("alone", 0, 0);
+    let repair = alone.holds();
+    alone.reads(31 * MINUTE, &repair);
+    let wanted = alone.stands(33 * MINUTE, &repair);
+    for (ahead, longer) in &SECONDS[1..3] {
+        let (mut first, mut second) = (Phone::new("first", 0, 0), Phone::new("second", *ahead, *longer));
+        let (repair, file, code) = handed(&mut first, 26 * MINUTE);
+        second.follows(26 * MINUTE, &photographed(&code), 0);
+        second.takes_in(29 * MINUTE, &file);
+        assert_eq!(second.followed(29 * MINUTE), Vec::<Value>::new(), "its record is here, and offered");
+        let again = second.follows(29 * MINUTE, &photographed(&code), 0);
+        assert!(again["error"]["says"].as_str().is_some_and(|says| says.contains("is here already")), "{again}");
+        assert_eq!(second.shows(29 * MINUTE, &repair)["handed"]["tied_ms"], second.now(26 * MINUTE));
+        second.ok(30 * MINUTE, json!({ "do": "take_over", "repair": repair, "followed": true }));
+        second.reads(31 * MINUTE, &repair);
+        assert_eq!(second.stands(33 * MINUTE, &repair), wanted, "{ahead} ms ahead");
+    }
+}
+
+#[test]
+fn a_code_that_tells_nothing_of_now_ties_no_clocks() {
+    let second_with = |age_ms: i64, restarted: bool, older_file: bool| {
+        let (mut first, mut second) = (Phone::new("first", 0, 0), Phone::new("second", 0, 7));
+        let (repair, file, mut code) = handed(&mut first, 26 * MINUTE);
+        if older_file {
+            first.reads(26 * MINUTE, &repair);
+            code = drawn(&first.shows(26 * MINUTE, &repair)["handed"]["code"]);
+        }
+        second.follows(26 * MINUTE + age_ms, &photographed(&code), age_ms);
+        second.takes_in(29 * MINUTE, &file);
+        if restarted {
+            second.starts_anew(29 * MINUTE);
+        }
+        let tied = second.shows(30 * MINUTE, &repair)["handed"]["tied_ms"].is_i64();
+        let answer = second.ask(30 * MINUTE, json!({ "do": "take_over", "repair": repair, "followed": true }));
+        assert_eq!(answer["ok"].is_object(), tied, "{answer}");
+        (tied, second.followed(30 * MINUTE).len())
+    };
+    assert_eq!(second_with(2 * MINUTE, false, false), (true, 0));
+    assert_eq!(second_with(2 * MINUTE + 1, false, false), (false, 0));
+    assert_eq!(second_with(0, true, false), (false, 0));
+    assert_eq!(second_with(0, false, true), (false, 1), "the file lacks what the code tells of: it is followed still");
+}
+
 /// Source: ISO/IEC 18004, read by ZXing (zxing-cpp), which did not write it.
 #[test]
 fn another_reader_of_codes_finds_the_clock_the_starts_the_window_and_the_last_reading() {
     let mut first = Phone::new("first", 0, 0);
     let (repair, _, code) = handed(&mut first, 27 * MINUTE);
-    let path = first._folder.path().join("code.jpg");
+    let path = first.folder.path().join("code.jpg");
     std::fs::write(&path, photographed(&code)).expect("a file");
     let read = "import sys, zxingcpp; from PIL import Image; \
                 print('\\n'.join(code.text for code in zxingcpp.read_barcodes(Image.open(sys.argv[1]))))";
     let Some(output) = python(&["-c".to_owned(), read.to_owned(), path.display().to_string()]) else { return };
     let said = String::from_utf8(output.stdout).expect("text");
-    let (said, signature) =
-        said.trim().strip_prefix("MENDLINE-HOLD-1:").and_then(|said| said.split_once('.')).expect("a code");
+    let (signature, said) =
+        said.trim().strip_prefix("MENDLINE-HOLD-2:").and_then(|said| said.split_once('.')).expect("a code");
     assert!(!signature.is_empty());
-    let said = base64::engine::general_purpose::URL_SAFE_NO_PAD.decode(said).expect("base64");
-    let told: Value = serde_json::from_slice(&said).expect("JSON");
+    let told: Value = serde_json::from_str(said).expect("JSON");
     let boot = |minutes: i64| 86_400_000 + minutes * MINUTE;
     assert_eq!(told[1], json!([MORNING_MS + 27 * MINUTE, 120, boot(27), "start of first"]));
     let hold = &told[2];
     assert_eq!((&hold["r"], &hold["j"], &hold["t"]), (&json!(repair), &json!(boot(0)), &json!(boot(10))));
     assert_eq!((&hold["l"], &hold["c"]), (&json!([boot(24), 130_000]), &json!(14 * MINUTE)));
     assert!(hold["w"][0].as_i64() < hold["w"][1].as_i64());
+    assert_eq!(hold["e"].as_i64(), Some(boot(24) + hold["q"].as_i64().expect("ms") - 14 * MINUTE));
+    assert_eq!((&hold["i"], &hold["a"][0]), (&json!(10 * MINUTE), &json!("R-01")));
 }

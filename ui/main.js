@@ -207,9 +207,10 @@ async function leadBack(looked) {
   const begun = location.hash;
   await looked;
   const { answer: today } = store.state;
-  const live = [...(today?.mixed ?? []), ...(today?.holding ?? []).filter(({ handed }) => !handed?.away)];
+  const { mixed = [], holding = [], followed = [] } = today ?? {};
+  const live = [...[...mixed, ...holding.filter(({ handed }) => !handed?.away)].map(({ summary }) => `#/repair/${summary.repair}`), ...followed.map(({ repair }) => `#/follow/${repair.id}`)];
   // Nobody is led away who has gone somewhere meanwhile.
-  if (live.length === 1 && location.hash === begun && !touched) location.hash = `#/repair/${live[0].summary.repair}`;
+  if (live.length === 1 && location.hash === begun && !touched) [location.hash] = live;
 }
 
 function look() {
@@ -288,7 +289,7 @@ async function send(request, { then, form, stay = false, secrets } = {}) {
   if (response.ok.kind === "file") { announce(await saveFile(response.ok)); return true; }
   if (response.ok.kind === "made") { store.show(response.ok); arriving = true; store.redraw(); return saveMade(response.ok); }
   if (response.ok.kind === "checked") { store.show(response.ok); return true; }
-  announce(say("recorded"));
+  announce(say(response.ok.kind === "followed" ? "followed.title" : "recorded"));
   if (stay || scope === store.scope()) takeShown(response.ok);
   if (stay) return true;
   if (form?.startsWith("task-")) toTask();
@@ -341,7 +342,7 @@ async function submit(form, { stay } = {}) {
   if (request.do === "read_label") return readLabel(file.bytes, request.fills, form.dataset.then);
   const named = form.querySelector("[data-filename]") ? { name: file.name } : {};
   // How long ago the picture was taken counts where it shows a clock.
-  const aged = request.do === "take_over" ? { age_ms: Math.max(0, Math.round(Date.now() - file.taken_ms)) } : {};
+  const aged = ["take_over", "follow"].includes(request.do) ? { age_ms: Math.max(0, Math.round(Date.now() - file.taken_ms)) } : {};
   return send({ ...request, ...named, ...aged, [file.field]: file.bytes }, options);
 }
 

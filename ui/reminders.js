@@ -17,13 +17,15 @@ const WARNING_CUES = { half: "warn", ten: "warn", five: "alarm", one: "alarm", o
  */
 export function remindersOf(answer) {
   if (answer?.kind === "repair") return [...ofRepair(nodeOf(answer.repair), over(answer)), ...(answer.others ?? []).flatMap(ofOther)];
-  if (answer?.kind === "today") return [...answer.mixed, ...answer.holding, ...answer.curing].flatMap((one) => ofRepair(one.summary.node, one));
+  if (answer?.kind === "today") return [...[...answer.mixed, ...answer.holding, ...answer.curing].flatMap((one) => ofRepair(one.summary.node, one)), ...(answer.followed ?? []).flatMap(ofFollowed)];
+  if (answer?.kind === "followed") return ofFollowed(answer);
   return [];
 }
 
 /** Returns whether anything is timed in an answer: resin that hardens, a hold, a test push. Then nobody wants a dark screen. */
 export function runs(answer) {
-  if (answer?.kind === "today") return answer.mixed.length + answer.holding.length > 0;
+  if (answer?.kind === "today") return answer.mixed.length + answer.holding.length + (answer.followed ?? []).length > 0;
+  if (answer?.kind === "followed") return true;
   if (answer?.kind !== "repair") return false;
   const { clock, hold } = over(answer);
   const { begun, reached } = answer.repair.attempts.at(-1)?.test_push ?? {};
@@ -79,6 +81,13 @@ const ofReading = (node, due) => [
 
 const ofOther = ({ node, due_ms: due, holding }) => (holding ? ofReading(node, due) : ofWarnings(node, { deadline_ms: due }));
 
+// What is read and released there this phone does not know: it reminds of every reading until release is possible.
+function ofFollowed({ repair: { node }, hold }) {
+  const dues = [];
+  for (let due = hold.reading_due_ms; due <= hold.earliest_release_ms; due += hold.interval_ms) dues.push(due);
+  return dues.flatMap((due) => ofReading(node, due));
+}
+
 const GRAVEST = ["alarm", "warn", "done", "tap"];
 
 /** Returns one sentence a subject, the latest. */
@@ -102,7 +111,7 @@ export function createReminders({ play, speak, notice }) {
 
   return {
     /** Takes what the core says of the clocks; other answers leave the reminders as they are. */
-    take(answer) { if (["repair", "today"].includes(answer?.kind)) list = remindersOf(answer); },
+    take(answer) { if (["repair", "today", "followed"].includes(answer?.kind)) list = remindersOf(answer); },
     /** Says what fell due since the last tick: the gravest cue once, and of each subject the latest sentence. */
     tick(now) {
       const due = latest(list.filter(fallsDue(now)));

@@ -16,6 +16,8 @@ const ROUTES = [
   { name: "setup", path: /^\/setup(?:\/([a-z]+))?$/, params: ["step"] },
   { name: "send", path: /^\/send(?:\/([^/]+))?$/, params: ["repair"] },
   { name: "backup", path: /^\/backup(?:\/(back))?$/, params: ["back"] },
+  { name: "follow", path: /^\/follow$/, params: [] },
+  { name: "followed", path: /^\/follow\/([^/]+)$/, params: ["id"] },
   { name: "take", path: /^\/take$/, params: [] },
   { name: "numbers", path: /^\/numbers$/, params: [] },
   { name: "people", path: /^\/people$/, params: [] },

@@ -21,6 +21,8 @@ export const SCREENS = {
   shelf: { load: () => import("./screens/shelf.js"), asks: () => ({ do: "shelf" }) },
   send: { load: () => import("./screens/send.js"), asks: () => ({ do: "bundles" }) },
   backup: { load: () => import("./screens/backup.js"), asks: () => ({ do: "today" }) },
+  follow: { load: () => import("./screens/follow.js") },
+  followed: { load: () => import("./screens/followed.js"), asks: ({ id }) => ({ do: "followed", repair: id }), live: true },
   take: { load: () => import("./screens/take.js"), asks: () => ({ do: "bundles" }) },
   numbers: { load: () => import("./screens/numbers.js"), asks: () => ({ do: "numbers" }) },
   people: { load: () => import("./screens/people.js"), asks: () => ({ do: "shelf" }) },

@@ -22,6 +22,16 @@ pub struct Moment {
     pub boot_id: String,
 }
 
+impl Moment {
+    /// Returns the moment `by_ms` before, by both clocks. Before the device was started no boot clock tells: then it is of
+    /// no start that is known.
+    pub fn earlier(&self, by_ms: i64) -> Self {
+        let (at_ms, boot_ms) = (self.at_ms.saturating_sub(by_ms), self.boot_ms.saturating_sub(by_ms));
+        let boot_id = if boot_ms < 0 { String::new() } else { self.boot_id.clone() };
+        Self { at_ms, boot_ms, boot_id, ..*self }
+    }
+}
+
 /// Where the device was, or why nobody knows.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(tag = "kind", rename_all = "snake_case", deny_unknown_fields)]

@@ -9,7 +9,7 @@ import { icon } from "./icon.js";
 const SHOWN = 2;
 
 /**
- * Returns the line of other clocks { repair, manhole, due_ms, holding }, the most pressing first: how long until a hold wants
+ * Returns the line of other clocks { repair, manhole, due_ms, holding, followed }, the most pressing first: how long until a hold wants
  * a reading, or until mixed resin must be under pressure. Nothing when there is none.
  */
 export function others(clocks) {
@@ -19,4 +19,4 @@ export function others(clocks) {
     sorted.length > SHOWN && html`<a class="others-more" href="#/">${say("others.more", { n: sorted.length - SHOWN })}</a>`}</nav>`;
 }
 
-const link = ({ repair, manhole, due_ms: due, holding = true }) => html`<a href="#/repair/${repair}"${due < 0 && html` class="is-late"`}><b>${manhole}</b> <span>${due < 0 && icon("warn")}${say(holding ? "others.what" : "others.mixed")} ${due < 0 ? say("others.late", { by: minSec(-due, "up") }) : minSec(due)}</span></a> `;
+const link = ({ repair, manhole, due_ms: due, holding = true, followed = false }) => html`<a href="#/${followed ? "follow" : "repair"}/${repair}"${due < 0 && html` class="is-late"`}><b>${manhole}</b> <span>${due < 0 && icon("warn")}${say(holding ? "others.what" : "others.mixed")} ${due < 0 ? say("others.late", { by: minSec(-due, "up") }) : minSec(due)}</span></a> `;

@@ -26,7 +26,8 @@ const asked = (view) => page({
   main: html`<main class="stack wide">${moved(view, "take.bringing")}${form({ id: "take", large: true, does: { do: "take_in" }, inside: html`
     ${file({ id: "take-file", name: "file", label: say("take.file"), accept: ".mendline", problem: problemOf(view.problems, "take-file") })}
     ${field({ id: "take-key", name: "key", label: say("take.key"), value: view.drafts?.take?.key ?? "" })}<p class="soft">${say("take.key_note")}</p>` })}
-    ${view.known?.length > 0 && note({ text: say("take.known", { n: view.known.length }) })}${note({ text: say("send.half") })}</main>`,
+    ${view.known?.length > 0 && note({ text: say("take.known", { n: view.known.length }) })}${note({ text: say("send.half") })}
+    ${section({ id: "take-without", title: say("follow.no_file"), inside: way({ label: say("follow.title"), note: say("follow.note"), mark: "photo", href: "#/follow" }) })}</main>`,
   deck: deck({ act: act({ label: say("take.act"), note: say("take.act_note"), form: "take" }) }),
 });
 

@@ -10,7 +10,7 @@ import { section } from "../parts/section.js";
 import { way } from "../parts/way.js";
 import { say } from "../text/say.js";
 import { first } from "./today/first.js";
-import { curing, holding, mixed } from "./today/live.js";
+import { curing, followed, holding, mixed } from "./today/live.js";
 import { row } from "./today/row.js";
 import { row as storageRow, warned } from "./today/storage.js";
 
@@ -20,7 +20,7 @@ export const title = (view) => (view.crew ? say("today.crew", { crew: view.crew 
 const DONE = 5;
 
 export function render(view) {
-  const live = [list("mixed", view.mixed, (one) => mixed(view, one), "lives"), list("holding", view.holding, (one) => holding(view, one), "lives")].filter(Boolean);
+  const live = [list("mixed", view.mixed, (one) => mixed(view, one), "lives"), list("holding", view.holding, (one) => holding(view, one), "lives"), list("followed", view.followed ?? [], (one) => followed(view, one), "lives")].filter(Boolean);
   const waiting = html`${closed(view)}${warned(view)}${setUp(view) ? first(view) : lists(view)}`;
   const rest = html`${tools(view)}${section({ id: "h-light", title: say("light.label"), kind: "today-light", inside: light(view.light) })}`;
   return page({
@@ -52,5 +52,5 @@ function tools(view) {
   return section({ id: "h-tools", title: say("today.more"), kind: "", inside: html`
     ${ready && html`${way({ label: say("today.intake"), note: say("today.intake_note"), href: "#/intake" })}${to("search", "#/search")}`}
     ${way({ label: say("people.title"), note: view.who ? say("today.who", { name: view.who }) : say("people.note"), href: "#/people" })}
-    ${ready && to("send", "#/send")}${to("take", "#/take")}${view.owner ? !view.storage?.backup_due && !view.storage?.low && storageRow(view) : to("restore", "#/backup/back")}${to("shelf", "#/shelf")}${to("check", "#/check")}${to("worked", "#/checks")}${to("practice", "#/practice")}${to("help", "#/help")}` });
+    ${ready && to("send", "#/send")}${to("take", "#/take")}${to("follow", "#/follow")}${view.owner ? !view.storage?.backup_due && !view.storage?.low && storageRow(view) : to("restore", "#/backup/back")}${to("shelf", "#/shelf")}${to("check", "#/check")}${to("worked", "#/checks")}${to("practice", "#/practice")}${to("help", "#/help")}` });
 }

@@ -12,6 +12,7 @@ mod checks;
 mod device_key;
 mod diagnostics;
 mod export;
+mod following;
 mod handover;
 mod history;
 mod import;
@@ -21,6 +22,7 @@ mod keys;
 mod numbers;
 mod originals;
 mod paper;
+mod pass;
 mod pieces;
 mod practise;
 mod record;
@@ -45,6 +47,7 @@ pub use by_hand::{ByHand, LateralByHand, Looking};
 pub use checks::{ChecksView, Tried};
 pub use diagnostics::{Diagnostics, Weight};
 pub use export::{Exported, export};
+pub use following::{CodeKey, FollowedHold, FollowedRepair, FollowedView};
 pub use intake::{Unsaid, line_and_defect};
 pub use numbers::{NumberRow, NumberState, Superseded, VoidedRow, beside};
 pub use originals::{Compared, Original, Originals, Search, State};
@@ -237,7 +240,8 @@ impl Visit<'_> {
                 self.shelf()
             }
             Request::MakeKey { .. } | Request::ImportKey { .. } | Request::RevokeKey { .. } => self.shelf(),
-            Request::NoteBackup { .. } => self.today(),
+            Request::NoteBackup { .. } | Request::Unfollow { .. } => self.today(),
+            Request::Follow { photo, .. } => self.followed_again(&unpacked(photo)?),
             _ => self.repair(repair),
         }
     }
@@ -269,9 +273,13 @@ impl Visit<'_> {
             Request::Practise { mishaps, surprise, pace } => self.practise(mishaps, surprise, pace),
             Request::Pace { repair, pace } => self.set_pace(&repair, pace),
             Request::Branches { repair } => self.branches(&repair),
-            Request::TakeOver { repair, photo, age_ms, clock } => {
-                self.take_over(&repair, &unpacked(&photo)?, age_ms, &clock)
+            Request::TakeOver { repair, photo, age_ms, clock, followed } => {
+                let photo = unpacked(&photo)?;
+                self.take_over(&repair, &handover::Tie { photo: &photo, age_ms, clock: &clock, followed })
             }
+            Request::Follow { photo, age_ms } => self.follow(&unpacked(&photo)?, age_ms),
+            Request::Followed { repair } => self.followed(&repair),
+            Request::Unfollow { repair } => self.unfollow(&repair),
             Request::Bundles => self.bundles(),
             Request::Pack { repairs, since_ms } => self.pack(&repairs, since_ms),
             Request::BackUp => self.back_up(),

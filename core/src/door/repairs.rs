@@ -61,9 +61,9 @@ impl Visit<'_> {
         }
         let me = self.people.iter().find(|person| Some(&person.id) == self.facts.person.as_ref());
         today.who = me.map(|person| person.name.clone());
-        let storage = self.storage()?;
+        let (storage, followed) = (self.storage()?, self.all_followed());
         today.closed = self.store.journal.writable().err().map(|fault| fault.to_string());
-        Ok(Answer::Today { today: Box::new(today), storage })
+        Ok(Answer::Today { today: Box::new(today), followed, storage })
     }
 
     pub(super) fn list(&mut self, text: &str) -> Result<Answer, Problem> {
@@ -91,9 +91,12 @@ impl Visit<'_> {
                 shown.others.extend(other.map(by_this_clock));
             }
         }
-        let code = self.handing_code(repair);
+        let followed = self.all_followed();
+        shown.others.extend(followed.into_iter().map(|one| self.due_by_this_clock(one.other())));
+        let (code, tied_ms) = (self.handing_code(repair), self.tied_ms(repair));
         if let Some(handed) = &mut shown.handed {
             handed.code = code;
+            handed.tied_ms = tied_ms.filter(|_| handed.offered);
         }
         let budget = shown.go.as_ref().and_then(|go| go.budget.as_ref());
         shown.pace = view::pace(&repair.contract, &self.summaries()?, budget);

@@ -161,7 +161,8 @@ pub enum Request {
         repair: String,
     },
     /// Go on with a hold that another phone handed over: by a photo of its code taken `age_ms` ago, by what its clock
-    /// shows (`14:05:30`), or by neither if it is not here. The phone that handed it over takes it back by neither.
+    /// shows (`14:05:30`), by the code that the hold was `followed` by, or by none of them if it is not here. The phone that
+    /// handed it over takes it back by none.
     TakeOver {
         repair: String,
         #[serde(default)]
@@ -170,6 +171,22 @@ pub enum Request {
         age_ms: i64,
         #[serde(default)]
         clock: String,
+        #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+        followed: bool,
+    },
+    /// Show the clock of a hold on another phone, by a photo of its code taken `age_ms` ago. Its record stays there.
+    Follow {
+        photo: String,
+        #[serde(default)]
+        age_ms: i64,
+    },
+    /// A hold that is followed by its code.
+    Followed {
+        repair: String,
+    },
+    /// Show that clock no longer.
+    Unfollow {
+        repair: String,
     },
     /// What can go to another device, and the key of this one.
     Bundles,
@@ -398,6 +415,8 @@ impl Request {
                 | Self::ImportInspection { .. }
                 | Self::ImportRecord { .. }
                 | Self::TakeIn { .. }
+                | Self::Follow { .. }
+                | Self::Unfollow { .. }
                 | Self::KeepPhoto { .. }
                 | Self::BackUp
                 | Self::NoteBackup { .. }

@@ -18,6 +18,7 @@ use super::backups::Storage;
 use super::branches::BranchesView;
 use super::bundles::{BundlesView, MadeFile};
 use super::checks::ChecksView;
+use super::following::FollowedView;
 use super::intake::{InspectionView, ListedFile};
 use super::numbers::NumberRow;
 use super::travel::{Taken, Unsent};
@@ -30,6 +31,8 @@ pub enum Answer {
     Today {
         #[serde(flatten)]
         today: Box<Today>,
+        /// Holds of other phones, the next to be read first.
+        followed: Vec<FollowedView>,
         storage: Storage,
     },
     List {
@@ -42,6 +45,7 @@ pub enum Answer {
     },
     Inspection(Box<InspectionView>),
     Branches(Box<BranchesView>),
+    Followed(Box<FollowedView>),
     Bundles(BundlesView),
     Made(MadeFile),
     Piece {

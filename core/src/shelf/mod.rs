@@ -16,7 +16,7 @@ pub use contract::Contract;
 pub use method::Method;
 pub use people::{Person, Role};
 pub use sheets::{Instrument, PackerSheet, PatchSheet, ResinSheet};
-pub use state::{Document, DocumentKind, ShelfEvent, ShelfRecord, ShelfState, TakenNumber};
+pub use state::{Document, DocumentKind, FollowedCode, ShelfEvent, ShelfRecord, ShelfState, TakenNumber};
 
 /// A value and where it was read: document, page, clause or label.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]

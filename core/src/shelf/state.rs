@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use serde::{Deserialize, Serialize};
 
 use super::{Contract, Instrument, Method, PackerSheet, PatchSheet, Person, ResinSheet, Shelf};
-use crate::facts::Facts;
+use crate::facts::{Facts, Moment};
 use crate::inspection::InspectionFile;
 
 /// One entry of the shelf's journal.
@@ -52,6 +52,16 @@ pub enum ShelfEvent {
     BackedUp {
         name: String,
         bytes: u64,
+    },
+    /// The code of a hold on another phone was photographed `age_ms` ago: its clock is shown here.
+    HoldFollowed {
+        repair: String,
+        code: String,
+        age_ms: i64,
+    },
+    /// The clock of that hold is no longer shown here.
+    HoldUnfollowed {
+        repair: String,
     },
 }
 
@@ -102,6 +112,19 @@ pub struct ShelfState {
     pub devices: BTreeMap<String, String>,
     /// When the last backup was saved.
     pub backed_up_ms: Option<i64>,
+    /// The holds of other phones that are followed by their codes, by the repair.
+    pub followed: BTreeMap<String, FollowedCode>,
+}
+
+/// The code of a hold on another phone.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct FollowedCode {
+    /// All that it says.
+    pub code: String,
+    /// What the clocks here showed when the picture was taken.
+    pub at: Moment,
+    /// How old the picture was when it was brought.
+    pub age_ms: i64,
 }
 
 /// A certificate number that a repair took.
@@ -168,6 +191,11 @@ impl ShelfState {
                 }
             }
             ShelfEvent::BackedUp { .. } => self.backed_up_ms = Some(facts.moment.at_ms),
+            ShelfEvent::HoldFollowed { repair, code, age_ms } => {
+                let at = facts.moment.earlier(*age_ms);
+                self.followed.insert(repair.clone(), FollowedCode { code: code.clone(), at, age_ms: *age_ms });
+            }
+            ShelfEvent::HoldUnfollowed { repair } => drop(self.followed.remove(repair)),
             // The first key stays, whatever comes later.
             ShelfEvent::DeviceMet { device, key } => {
                 self.devices.entry(device.clone()).or_insert_with(|| key.clone());

@@ -23,6 +23,9 @@ pub struct HandedView {
     /// The code that ties the clocks of both phones together, while this device hands over; filled in by the door.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub code: Option<Code>,
+    /// When its code was photographed here, if the hold can be taken over by that; filled in by the door.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub tied_ms: Option<i64>,
 }
 
 /// A QR code as one path of an SVG, one unit a module, and how many modules wide it is with its quiet zone.
@@ -47,6 +50,7 @@ pub fn handed(repair: &Repair, device: &str) -> Option<HandedView> {
             offered: !own && open,
             away: repair.is_away(device),
             code: None,
+            tied_ms: None,
         }
     })
 }

@@ -100,6 +100,9 @@ pub struct Other {
     /// When its next reading is due, or its working time is over.
     pub due_ms: i64,
     pub holding: bool,
+    /// It is another phone's, followed by its code.
+    #[serde(skip_serializing_if = "std::ops::Not::not")]
+    pub followed: bool,
 }
 
 /// Returns when a repair wants somebody next, or `None` if no clock of it does.
@@ -117,7 +120,7 @@ pub fn other(repair: &Repair, now: &Moment, device: &str) -> Option<Other> {
         None if attempt.resin_runs() => clock::clock(plan, attempt, now)?.deadline_ms,
         None => return None,
     };
-    Some(Other { repair: repair.id.clone(), node: summary::summary(repair).node, due_ms, holding })
+    Some(Other { repair: repair.id.clone(), node: summary::summary(repair).node, due_ms, holding, followed: false })
 }
 
 /// A stage on the rule of ten.

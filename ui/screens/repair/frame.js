@@ -41,7 +41,7 @@ const apart = ({ repair }) => (repair.branches ?? []).length > 1 && html`<div cl
 // A hold that is another phone's says so on every screen but its own.
 const handing = ({ handed, repair, params }) => (handed?.offered || handed?.away) && params.sub && html`<div class="apart">${way({ label: say(handed.offered ? "offer.title" : "given.title"), note: say(handed.offered ? "offer.way_note" : "given.way_note"), href: `#/repair/${repair.id}` })}</div>`;
 
-const clocks = (view) => others((view.others ?? []).map(({ repair, node, due_ms: due, holding }) => ({ repair, manhole: node, holding, due_ms: due - nowOf(view) })));
+const clocks = (view) => others((view.others ?? []).map(({ repair, node, due_ms: due, holding, followed }) => ({ repair, manhole: node, holding, followed, due_ms: due - nowOf(view) })));
 
 /** Returns the way to send this repair to another device. */
 export const sending = ({ repair }) => way({ label: say("send.one"), note: say("send.one_note"), href: `#/send/${repair.id}` });

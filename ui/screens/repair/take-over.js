@@ -11,7 +11,7 @@ import { section } from "../../parts/section.js";
 import { shots } from "../../parts/shots.js";
 import { way } from "../../parts/way.js";
 import { say } from "../../text/say.js";
-import { frame, to } from "./frame.js";
+import { at, frame, to } from "./frame.js";
 import { short } from "./hand-over.js";
 
 export const title = () => say("offer.title");
@@ -30,6 +30,9 @@ export function render(view) {
         ${way({ label: say("offer.clock_act"), note: say("offer.clock_note"), form: "by-clock" })}` })}
       ${section({ id: "offer-without", title: say("offer.without"), inside: html`${note({ text: say("offer.without_text") })}${way({ label: say("offer.without_act"), note: say("offer.without_note"), does: request(view), then: to(view) })}
         ${way({ label: say("given.look"), note: say("given.look_note"), href: to(view, "hold") })}` })}</div>`,
-    foot: deck({ more: usual({ repair: view.repair.id }), act: act({ label: say("offer.act"), note: say(chosen ? "offer.act_note" : "photo.act_first"), mark: "tick", form: "by-code" }) }),
+    foot: deck({ more: usual({ repair: view.repair.id }), act: handed.tied_ms && !chosen ? tied(view) : act({ label: say("offer.act"), note: say(chosen ? "offer.act_note" : "photo.act_first"), mark: "tick", form: "by-code" }) }),
   });
 }
+
+// The code that the hold was followed by ties both clocks: the other phone need not be here.
+const tied = (view) => act({ label: say("offer.act"), note: say("offer.act_tied", { at: at(view, view.handed.tied_ms) }), mark: "tick", does: { ...request(view), followed: true }, then: to(view) });

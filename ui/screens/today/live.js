@@ -8,6 +8,7 @@ import { liveCure, liveHold } from "../../parts/live.js";
 import { note } from "../../parts/note.js";
 import { tape } from "../../parts/tape.js";
 import { say } from "../../text/say.js";
+import { figures, label } from "../followed/words.js";
 
 const at = (view, ms) => time(ms, view.now.offset_min);
 const street = ({ street: name, number: no, rehearsal }) => html`${rehearsal && html`<b>${say("rehearsal.word")}</b> · `}${name}${name && no && " · "}<span class="nowrap">${no}</span>`;
@@ -36,6 +37,19 @@ export function holding(view, { summary, hold, trouble, handed }) {
     ],
     chart: figure({ kind: "live-chart only-wide", flush: true, inside: chart(view, summary.repair, hold) }),
   })}${(handed?.away || handed?.offered) && note({ lead: say(handed.away ? "given.title" : "offer.title"), text: say(handed.away ? "given.way_note" : "offer.way_note"), accent: handed.offered })}${trouble && !handed?.away && note({ lead: say(trouble.low ? "trouble.low" : "trouble.high"), text: say("trouble.low_3") })}`;
+}
+
+/** Returns the article of a hold on another phone, followed by its code. */
+export function followed(view, { repair, hold, key }) {
+  const [counted, pending, needed] = figures(hold);
+  return html`${liveHold({
+    href: `#/follow/${repair.id}`, manhole: repair.node || repair.number, where: street(repair), counted, pending, needed, label: label(hold),
+    items: [
+      { label: say("today.due_in"), value: minSec(Math.max(0, hold.reading_due_ms - view.now.at_ms)) },
+      { label: say("followed.earliest"), value: at(view, hold.earliest_release_ms) },
+      { label: say("today.last"), value: figureOf("bar", hold.last_pa), note: say("today.bar_at", { unit: unitOf("bar"), at: at(view, hold.last_ms) }), wide: true },
+    ],
+  })}${note({ lead: say("followed.record"), text: say("followed.paper"), accent: true })}${key === "false" && note({ lead: say("followed.key_false"), text: say("followed.key_false_text"), accent: true })}`;
 }
 
 const due = (ms) => (ms < 0 ? say("others.late", { by: minSec(-ms, "up") }) : minSec(ms));

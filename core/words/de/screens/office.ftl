@@ -3,6 +3,7 @@
 today-crew = Heute, { $crew }
 today-mixed = Harz ist gemischt
 today-holding = Haltezeit läuft
+today-followed = Nach ihren Codes verfolgt
 today-curing = Härtet aus
 today-underway = In Arbeit
 today-review = Wartet auf Unterschrift

@@ -3,6 +3,7 @@
 today-crew = Today, { $crew }
 today-mixed = Resin is mixed
 today-holding = Holding now
+today-followed = Followed by their codes
 today-curing = Curing
 today-underway = Under way
 today-review = Waiting for signature

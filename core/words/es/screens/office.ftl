@@ -3,6 +3,7 @@
 today-crew = Hoy, { $crew }
 today-mixed = Resina mezclada
 today-holding = Ahora a presión
+today-followed = Seguidas por su código
 today-curing = Curando
 today-underway = En marcha
 today-review = Esperan firma

@@ -3,6 +3,7 @@
 today-crew = Aujourd’hui, { $crew }
 today-mixed = Résine mélangée
 today-holding = Maintien en cours
+today-followed = Suivis par leur code
 today-curing = Durcissement
 today-underway = En cours
 today-review = En attente de signature
