@@ -205,6 +205,7 @@ test("a late tap, another phone, an emergency, the diagnostics file and a rehear
       await heading(second.hands, "Hold");
       await at.page.setViewportSize(PHONE);
     },
+    "Follow a hold by its code": async (called) => { await second.home(); await second.tap(called); await heading(second.hands, called); await second.hands.go(`#/repair/${walk.id}`); },
     Help: async (called) => { await at.home(); await at.tap(called); },
     "Save the diagnostics file": (called) => at.saved("diagnostics", () => at.tap(called)),
   }, at.tap);

@@ -2,6 +2,7 @@
 
 import { readFile, readdir, writeFile } from "node:fs/promises";
 import { join } from "node:path";
+import { codePicture } from "./code-picture.mjs";
 import { emptyFolder, serveMendline } from "./mendline.mjs";
 import { stages } from "./stages.mjs";
 import { WARM } from "./views.mjs";
@@ -63,7 +64,14 @@ async function* handed(api) {
     await there.ask({ do: "take_examples" });
     const offered = await (await (await new Walk(there).open({ number: "R-21" })).plan()).to("hold");
     await offered.tell({ command: "hand_over", to: "" });
+    yield { name: "follow", hash: "#/follow" };
+    const { handed: { code } } = await there.ask({ do: "repair", repair: offered.id });
+    await api.ask({ do: "follow", photo: codePicture(code).toString("base64") });
+    yield { name: "followed", hash: `#/follow/${offered.id}` };
+    yield { name: "today-followed", hash: "#/" };
     await carried(there, api, offered.id);
+    yield { name: "offer-tied", hash: `#/repair/${offered.id}` };
+    await api.ask({ do: "unfollow", repair: offered.id });
     yield { name: "offer", hash: `#/repair/${offered.id}` };
     await api.ask({ do: "take_over", repair: offered.id });
   } finally {
