@@ -62,7 +62,8 @@ async function* handed(api) {
   try {
     const there = asker(first.address);
     await there.ask({ do: "take_examples" });
-    const offered = await (await (await new Walk(there).open({ number: "R-21" })).plan()).to("hold");
+    const offered = await (await (await new Walk(there).open({ number: "R-21" })).plan()).to("wet_out");
+    await readUntilNow(offered);
     await offered.tell({ command: "hand_over", to: "" });
     yield { name: "follow", hash: "#/follow" };
     const { handed: { code } } = await there.ask({ do: "repair", repair: offered.id });
@@ -94,13 +95,17 @@ export async function carried(from, to, repair) {
   await to.ask({ do: "take_in", name, of });
 }
 
+/** Brings a repair from wet-out into a hold with readings. */
+async function readUntilNow(walk) {
+  await walk.go();
+  await walk.report({ what: "joined" }, 75);
+  await walk.report({ what: "target_reached", gauge_pa: 131_000 }, 52);
+  for (const [gauge_pa, ago] of [[130_000, 45], [129_000, 38], [128_000, 25], [127_000, 17], [126_000, 8]]) await walk.report({ what: "reading", gauge_pa, pipe_mc: 12_000, upstream_um: 350_000, by: "hand", gauge: "G-04" }, ago);
+}
+
 async function* today(api) {
   const at = async (stage, number) => (await (await new Walk(api).open({ number })).plan()).to(stage);
-  const held = await at("wet_out", "R-05");
-  await held.go();
-  await held.report({ what: "joined" }, 75);
-  await held.report({ what: "target_reached", gauge_pa: 131_000 }, 52);
-  for (const [gauge_pa, ago] of [[130_000, 45], [129_000, 38], [128_000, 25], [127_000, 17], [126_000, 8]]) await held.report({ what: "reading", gauge_pa, pipe_mc: 12_000, upstream_um: 350_000, by: "hand", gauge: "G-04" }, ago);
+  await readUntilNow(await at("wet_out", "R-05"));
   const mixed = await at("wet_out", "R-10");
   await mixed.go();
   await mixed.report({ what: "joined" }, 13);

@@ -15,21 +15,33 @@ import { way } from "../parts/way.js";
 import { say } from "../text/say.js";
 import { figures, label } from "./followed/words.js";
 
-export const title = () => say("followed.title");
+export const title = ({ kind }) => say(kind === "followed" ? "followed.title" : "followed.gone");
+
+export const render = (view) => (view.kind === "followed" ? clock(view) : gone(view));
 
 const at = (view, ms) => time(ms, view.now.offset_min);
 
-export function render(view) {
+function clock(view) {
   const { repair: { id, number, node, street, rehearsal }, restarted } = view;
   return page({
     rehearsal,
-    mast: mast({ title: title(), strong: node || number, where: street, side: [number, at(view, view.now.at_ms)], rehearsal }),
+    mast: mast({ title: title(view), strong: node || number, where: street, side: [number, at(view, view.now.at_ms)], rehearsal }),
     main: html`<main class="stage two-cols"><div>${note({ lead: say("followed.record"), text: say("followed.paper"), accent: true })}${counted(view)}</div>
       <div>${restarted && note({ lead: say("followed.restarted"), text: say("followed.restarted_text"), accent: true })}${key(view)}
       ${section({ id: "followed-code", title: say("followed.code"), aside: at(view, view.told_ms), kind: "", inside: told(view) })}
       ${way({ label: say("followed.anew"), note: say("followed.anew_note"), mark: "photo", href: "#/follow" })}
       ${way({ label: say("followed.off"), note: say("followed.off_note"), mark: "cross", does: { do: "unfollow", repair: id }, then: "#/" })}</div></main>`,
     deck: deck({ gate: gate(release(view)), act: act({ label: say("followed.take"), note: say("followed.take_note"), href: "#/take" }) }),
+  });
+}
+
+function gone(view) {
+  const { params: { id } } = view;
+  const here = view.holding.some(({ summary }) => summary.repair === id);
+  return page({
+    mast: mast({ title: title(view), where: say("app.name") }),
+    main: html`<main class="stack"><p class="lead">${say("followed.gone_text")}</p></main>`,
+    deck: deck({ act: here ? act({ label: say("offer.title"), href: `#/repair/${id}` }) : act({ label: say("done.today"), mark: "back", href: "#/" }) }),
   });
 }
 

@@ -115,12 +115,13 @@ impl Visit<'_> {
         self.followed(&hold.repair)
     }
 
-    /// Errors: `not_followed`.
+    /// Returns the clock of a hold; where it is not followed any more, the first screen, on which stands what there is.
     pub(super) fn followed(&mut self, repair: &str) -> Result<Answer, Problem> {
         let kept = self.store.shelf()?.followed.get(repair).cloned();
-        let shown = kept.and_then(|kept| self.shown_by(&kept));
-        let says = "This hold is not followed here any more.";
-        Ok(Answer::Followed(Box::new(shown.ok_or_else(|| Problem::error("not_followed", says))?)))
+        match kept.and_then(|kept| self.shown_by(&kept)) {
+            Some(shown) => Ok(Answer::Followed(Box::new(shown))),
+            None => self.today(),
+        }
     }
 
     pub(super) fn unfollow(&mut self, repair: &str) -> Result<Answer, Problem> {

@@ -180,7 +180,7 @@ pub enum Request {
         #[serde(default)]
         age_ms: i64,
     },
-    /// A hold that is followed by its code.
+    /// A hold that is followed by its code; the first screen where it is not any more.
     Followed {
         repair: String,
     },

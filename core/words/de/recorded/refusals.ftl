@@ -210,7 +210,6 @@ again-rule-nobody_has_handed_this_hold_over_take = Niemand hat diese Haltezeit �
 again-rule-this_code_was_not_made_by = Diesen Code hat nicht das Telefon gemacht, das er nennt. Nichts wurde behalten.
 again-rule-this_phone_shows_that_code_itself = Dieses Telefon zeigt diesen Code selbst. Mit dem anderen Telefon fotografieren.
 again-rule-the_file_of_this_hold_is = Die Datei dieser Haltezeit ist schon hier. Die Reparatur öffnen und die Haltezeit dort übernehmen.
-again-rule-this_hold_is_not_followed_here = Diese Haltezeit wird hier nicht mehr verfolgt.
 again-rule-the_code_that_was_photographed_before = Der vorher fotografierte Code hilft hier nicht. Den Code neu fotografieren.
 again-rule-the_passphrase_needs_least_characters_or = Der Satz braucht { $least } Zeichen oder mehr, nicht alle gleich. Vier Wörter sind gut.
 again-rule-the_passphrase_is_not_right_or = Der Satz stimmt nicht, oder die Datei wurde geändert. Nichts wurde wiederhergestellt.

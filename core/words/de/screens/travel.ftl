@@ -136,5 +136,7 @@ followed-off = Von der Liste nehmen
 followed-off_note = Ihre Uhr steht dann nicht mehr hier
 followed-take = Seine Datei einlesen
 followed-take_note = dann die Haltezeit übernehmen und das Papier eintippen
+followed-gone = Wird hier nicht mehr verfolgt
+followed-gone_text = Ihre Datei ist hier, sie wurde von der Liste genommen, oder sie war längst vorbei.
 apart-step-handed_over = Haltezeit übergeben: { $detail }
 apart-step-taken_over = Haltezeit übernommen

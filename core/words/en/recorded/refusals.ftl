@@ -210,7 +210,6 @@ again-rule-nobody_has_handed_this_hold_over_take = Nobody has handed this hold o
 again-rule-this_code_was_not_made_by = This code was not made by the phone that it names. Nothing was kept.
 again-rule-this_phone_shows_that_code_itself = This phone shows that code itself. Photograph it with the other phone.
 again-rule-the_file_of_this_hold_is = The file of this hold is here already. Open the repair, and take the hold over there.
-again-rule-this_hold_is_not_followed_here = This hold is not followed here any more.
 again-rule-the_code_that_was_photographed_before = The code that was photographed before does not serve here. Photograph the code again.
 again-rule-the_passphrase_needs_least_characters_or = The passphrase needs { $least } characters or more, not all the same. Four words are good.
 again-rule-the_passphrase_is_not_right_or = The passphrase is not right, or the file was changed. Nothing was restored.

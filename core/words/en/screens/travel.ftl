@@ -136,5 +136,7 @@ followed-off = Take it off the list
 followed-off_note = Its clock is no longer shown here
 followed-take = Take its file in
 followed-take_note = then take the hold over, and key in the paper
+followed-gone = Not followed here any more
+followed-gone_text = Its file is here, it was taken off the list, or it was over long ago.
 apart-step-handed_over = Hold handed over: { $detail }
 apart-step-taken_over = Hold taken over

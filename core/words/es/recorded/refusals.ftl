@@ -210,7 +210,6 @@ again-rule-nobody_has_handed_this_hold_over_take = Nadie ha entregado este tiemp
 again-rule-this_code_was_not_made_by = Este código no lo hizo el teléfono que nombra. No se guardó nada.
 again-rule-this_phone_shows_that_code_itself = Este mismo teléfono muestra ese código. Fotografíelo con el otro teléfono.
 again-rule-the_file_of_this_hold_is = El archivo de esta fase a presión ya está aquí. Abra la reparación y hágase cargo allí.
-again-rule-this_hold_is_not_followed_here = Esta fase a presión ya no se sigue aquí.
 again-rule-the_code_that_was_photographed_before = El código fotografiado antes no sirve aquí. Fotografíe el código otra vez.
 again-rule-the_passphrase_needs_least_characters_or = La frase necesita { $least } caracteres o más, no todos iguales. Cuatro palabras van bien.
 again-rule-the_passphrase_is_not_right_or = La frase no es correcta o el archivo se cambió. No se restauró nada.

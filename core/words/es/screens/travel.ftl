@@ -136,5 +136,7 @@ followed-off = Quitarla de la lista
 followed-off_note = Su reloj ya no se muestra aquí
 followed-take = Recibir su archivo
 followed-take_note = luego hacerse cargo e introducir el papel
+followed-gone = Ya no se sigue aquí
+followed-gone_text = Su archivo está aquí, se quitó de la lista, o terminó hace mucho.
 apart-step-handed_over = Fase a presión entregada: { $detail }
 apart-step-taken_over = Otro equipo se hizo cargo

@@ -210,7 +210,6 @@ again-rule-nobody_has_handed_this_hold_over_take = Personne n’a transmis ce ma
 again-rule-this_code_was_not_made_by = Ce code n’a pas été fait par le téléphone qu’il nomme. Rien n’a été gardé.
 again-rule-this_phone_shows_that_code_itself = Ce téléphone montre lui-même ce code. Le photographier avec l’autre téléphone.
 again-rule-the_file_of_this_hold_is = Le fichier de ce maintien est déjà ici. Ouvrir la réparation et y prendre le maintien.
-again-rule-this_hold_is_not_followed_here = Ce maintien n’est plus suivi ici.
 again-rule-the_code_that_was_photographed_before = Le code photographié avant ne sert pas ici. Photographier encore le code.
 again-rule-the_passphrase_needs_least_characters_or = La phrase demande { $least } caractères ou plus, pas tous les mêmes. Quatre mots conviennent.
 again-rule-the_passphrase_is_not_right_or = La phrase n’est pas bonne, ou le fichier a été modifié. Rien n’a été restauré.

@@ -136,5 +136,7 @@ followed-off = L’enlever de la liste
 followed-off_note = Son horloge n’est plus montrée ici
 followed-take = Charger son fichier
 followed-take_note = puis prendre le maintien et saisir le papier
+followed-gone = N’est plus suivi ici
+followed-gone_text = Son fichier est ici, il a été enlevé de la liste, ou il est fini depuis longtemps.
 apart-step-handed_over = Maintien passé : { $detail }
 apart-step-taken_over = Maintien repris
