@@ -1,9 +1,12 @@
 // Brings the page to a new text without rebuilding it: focus, caret, scroll and a finger that rests on a button survive.
 
+import { keepTogether } from "./text/together.js";
+
 /** Changes `root`'s children so that they equal `text`. Keeps elements of the same tag and id, and those of the same place and tag. */
 export function patch(root, text) {
   const template = root.ownerDocument.createElement("template");
   template.innerHTML = String(text);
+  keepTogether(template.content, root.ownerDocument.documentElement.lang);
   const typed = root.contains(document.activeElement) && document.activeElement.matches("input, textarea") && document.activeElement;
   const before = typed && typed.getBoundingClientRect().top;
   patchChildren(root, template.content);
