@@ -2,7 +2,7 @@
 
 import { banner } from "./parts/banner.js";
 import { html } from "./html.js";
-import { patch } from "./patch.js";
+import { patch, place } from "./patch.js";
 import { SCREENS } from "./screens.js";
 import { say } from "./text/say.js";
 
@@ -49,7 +49,8 @@ export function createDrawing({ root, store, words, usable, more, drawn, stands 
       const view = { ...answer, params, now: store.now(), drafts: store.drafts(), refusal, problems, error, away, ...more() };
       const { title, body } = drawnOf(ready ? screen : SCREENS.opening.screen, view);
       // A screen of a repair says itself what was refused, beside the way out.
-      patch(root, html`${banner(tells ? { ...store.state, refusal: null } : store.state)}${body}`);
+      const draw = ready && arriving ? place : patch;
+      draw(root, html`${banner(tells ? { ...store.state, refusal: null } : store.state)}${body}`);
       document.title = `${title} · ${say("app.name")}`;
       drawn(answer);
       // The next stage begins at its top like a new screen, though its address is the same.

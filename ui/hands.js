@@ -21,6 +21,9 @@ import { listenForGhosts } from "./touch/ghost.js";
 import { listenForHolds } from "./touch/hold.js";
 import { listenForPads } from "./touch/pad.js";
 
+/** A quarter of a second after a touch every engine still takes it for one. */
+const WAKE_MS = 250;
+
 const HELD = { held: "hold.started", armed: "hold.press_again", early: "hold.let_go", lapsed: "hold.not_confirmed" };
 
 /**
@@ -121,9 +124,9 @@ export function createHands({ root, store, look, arrive, light, touched }) {
     tell: (kind, label) => { announce(say(HELD[kind], { label })); if (kind === "held") cues.play("tap"); },
   });
 
-  // A device is silent until somebody has touched the page.
+  // A device is silent until somebody has touched the page. To wake its sound takes longer than a tap may, so the tap is answered first.
   if (touched) cues.ready();
-  for (const touch of ["pointerdown", "keydown"]) root.addEventListener(touch, () => cues.ready(), { once: true });
+  for (const touch of ["pointerdown", "keydown"]) root.addEventListener(touch, () => later(WAKE_MS, cues.ready), { once: true });
 
   document.addEventListener("visibilitychange", () => {
     const now = store.now();
