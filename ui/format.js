@@ -1,16 +1,14 @@
 // Numbers with their units, spans as min:s, moments in local time. Wire units in (µm, Pa, mg, m°C, ms), text out.
 
+import { say } from "./text/say.js";
+
 /** A non-breaking space: a value and its unit stay on one line. */
 const NB = "\u00a0";
 
 let point = ".";
-let calendar = "en-GB";
 
-/** Writes numbers and dates as a language has them (CLDR: a comma before the decimals in German, Spanish and French). */
-export const useLanguage = (tag) => {
-  point = tag === "en" ? "." : ",";
-  calendar = tag === "en" ? "en-GB" : tag;
-};
+/** Writes numbers as a language has them (CLDR: a comma before the decimals in German, Spanish and French). */
+export const useLanguage = (tag) => { point = tag === "en" ? "." : ","; };
 
 /** Returns `value` with `digits` decimals, a true minus sign and the decimal sign of the language. */
 export const number = (value, digits = 0) => {
@@ -180,23 +178,20 @@ export function time(atMs, offsetMin, seconds = false) {
   return seconds ? `${text}:${pad(d.getUTCSeconds(), true)}` : text;
 }
 
+// The names stand in the catalogue: an engine that writes dates itself reads its tables first, which takes as long as a screen.
+const named = (list, n) => say(list).split(" ")[n];
+const ofMonth = (d) => say("date.day", { day: d.getUTCDate(), month: named("date.months", d.getUTCMonth()) });
+
 /** Returns `14 Oct 2026`. */
 export function date(atMs, offsetMin) {
-  return written(local(atMs, offsetMin), { day: "numeric", month: "short", year: "numeric" });
+  const d = local(atMs, offsetMin);
+  return `${ofMonth(d)} ${d.getUTCFullYear()}`.replaceAll(" ", NB);
 }
 
 /** Returns `Wed 14 Oct`. */
 export function day(atMs, offsetMin) {
-  return written(local(atMs, offsetMin), { weekday: "short", day: "numeric", month: "short" }).replace(",", "");
-}
-
-// Kept, because to make one takes longer than to draw a screen.
-const writers = new Map();
-
-function written(day, parts) {
-  const key = [calendar, ...Object.keys(parts)].join();
-  if (!writers.has(key)) writers.set(key, new Intl.DateTimeFormat(calendar, { ...parts, timeZone: "UTC" }));
-  return writers.get(key).format(day).replaceAll(" ", NB);
+  const d = local(atMs, offsetMin);
+  return `${named("date.weekdays", d.getUTCDay())} ${ofMonth(d)}`.replaceAll(" ", NB);
 }
 
 /** Returns a day written as `2026-10-14` as `14 Oct 2026`; anything else as it stands. */

@@ -1,12 +1,26 @@
 // Brings the page to a new text without rebuilding it: focus, caret, scroll and a finger that rests on a button survive.
 
-/** Changes `root`'s children so that they equal `text`. Keeps elements of the same tag and id, and those of the same place and tag. */
-export function patch(root, text) {
+import { keepTogether } from "./text/together.js";
+
+function parsed(root, text) {
   const template = root.ownerDocument.createElement("template");
   template.innerHTML = String(text);
+  keepTogether(template.content, root.ownerDocument.documentElement.lang);
+  return template.content;
+}
+
+/** Puts `text` in the place of `root`'s children: for a new screen, which has nothing to keep. */
+export function place(root, text) {
+  root.replaceChildren(parsed(root, text));
+  for (const child of root.children) setVarsBelow(child);
+}
+
+/** Changes `root`'s children so that they equal `text`. Keeps elements of the same tag and id, and those of the same place and tag. */
+export function patch(root, text) {
+  const fresh = parsed(root, text);
   const typed = root.contains(document.activeElement) && document.activeElement.matches("input, textarea") && document.activeElement;
   const before = typed && typed.getBoundingClientRect().top;
-  patchChildren(root, template.content);
+  patchChildren(root, fresh);
   // Whoever types keeps the field under the finger, whatever came above it.
   const moved = typed && typed.isConnected ? typed.getBoundingClientRect().top - before : 0;
   if (moved !== 0) scrollBy(0, moved);
@@ -39,6 +53,7 @@ function patchNode(parent, old, fresh) {
   if (!old) setVarsBelow(parent.appendChild(fresh));
   else if (!alike(old, fresh)) { old.replaceWith(fresh); setVarsBelow(fresh); }
   else if (old.nodeType !== 1) { if (old.data !== fresh.data) old.data = fresh.data; }
+  else if (old.isEqualNode(fresh)) patchStates(old, fresh);
   else {
     // Taken before the children move over: a text area without its text has no value any more.
     const { checked, value } = fresh;
@@ -73,6 +88,14 @@ function patchState(old, fresh) {
   if (old.nodeName === "INPUT" && old.checked !== fresh.checked) old.checked = fresh.checked;
   if (!["INPUT", "TEXTAREA", "SELECT"].includes(old.nodeName) || old.type === "file") return;
   if (old.value !== fresh.value) old.value = fresh.value;
+}
+
+// What is equal in its text may still hold what somebody typed or picked.
+const STATED = "input, textarea, select";
+function patchStates(old, fresh) {
+  if (old.matches(STATED)) return patchState(old, fresh);
+  const wanted = fresh.querySelectorAll(STATED);
+  old.querySelectorAll(STATED).forEach((one, i) => patchState(one, wanted[i]));
 }
 
 function setVarsBelow(node) {

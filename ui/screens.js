@@ -1,14 +1,13 @@
 // By route: the screen, what it asks the core for, whether a clock runs on it (`live`), and whether it says itself what was
-// refused (`tells`). The first screen comes with the program, the others by `load`, so that the first one need not wait.
+// refused (`tells`). Each comes by `load` when it is opened, so that the first one waits for no other; the page names that one too.
 
 import * as broken from "./screens/broken.js";
 import * as opening from "./screens/opening.js";
 import { choiceOf } from "./screens/plan/choice.js";
-import * as today from "./screens/today.js";
 import * as worked from "./screens/worked/asks.js";
 
 export const SCREENS = {
-  today: { screen: today, asks: () => ({ do: "today" }), live: true },
+  today: { load: () => import("./screens/today.js"), asks: () => ({ do: "today" }), live: true },
   repair: { load: () => import("./screens/repair/index.js"), asks: ({ id }) => ({ do: "repair", repair: id }), live: true, tells: true },
   plan: { load: () => import("./screens/plan.js"), asks: ({ id }, _, asked) => ({ do: "plan", repair: id, ...choiceOf(asked[`plan-${id}`]) }) },
   branches: { load: () => import("./screens/branches.js"), asks: ({ id }) => ({ do: "branches", repair: id }), tells: true },

@@ -140,7 +140,11 @@ export function createStore(ports) {
     /** Goes to a route: what was refused or in the way before is gone; what was typed stays. `same` keeps what is shown. */
     go: (route, same = false) => { Object.assign(state, { route, answer: same ? state.answer : null, refusal: null, error: null, problems: [] }); asked += 1; changed(); },
     /** Shows what keeps a form from being sent: { field, text }. It clears what was refused before. */
-    fault: (problems) => { Object.assign(state, { problems, refusal: null, error: null }); changed(); },
+    fault: (problems) => {
+      if (problems.length + state.problems.length === 0 && !state.refusal && !state.error) return;
+      Object.assign(state, { problems, refusal: null, error: null });
+      changed();
+    },
     /** Draws again what is shown, because time has passed or something was typed. */
     redraw: changed,
     /** Returns the core's moment, carried on by this device's running clock (in a rehearsal that is played, at its pace), or null before the first answer. */

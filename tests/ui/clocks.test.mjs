@@ -68,7 +68,7 @@ const heard = async (cued, text) => {
 };
 
 const WARNINGS = [
-  { name: "half", says: "half of the working time is gone", shown: "Half of the working time is gone", left: (working) => working / 2, buzz: [200, 100, 200], tones: [740, 740] },
+  { name: "half", says: "half of the working time is gone", shown: "Half the time is gone", left: (working) => working / 2, buzz: [200, 100, 200], tones: [740, 740] },
   { name: "ten", says: "ten minutes of working time left", shown: "Less than 10 minutes left", left: () => 600_000, buzz: [200, 100, 200], tones: [740, 740] },
   { name: "five", says: "five minutes of working time left", shown: "Less than 5 minutes left", left: () => 300_000, buzz: [400, 150, 400, 150, 400], tones: [960, 640, 960, 640] },
   { name: "one", says: "one minute of working time left", shown: "Less than a minute left", left: () => 60_000, buzz: [400, 150, 400, 150, 400], tones: [960, 640, 960, 640] },

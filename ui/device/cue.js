@@ -49,7 +49,7 @@ export function createCues(scope) {
   const shake = (pattern) => (scope.navigator.userActivation?.hasBeenActive === false ? false : scope.navigator.vibrate?.(pattern) ?? false);
 
   return {
-    /** Wakes the sound from within a touch: before one a page may make none. Returns whether there is any. */
+    /** Wakes the sound after a touch: before one a page may make none. Returns whether there is any. */
     ready() { try { return awake(); } catch { return false; } },
     /** Plays a cue: tap, done, warn or alarm. Returns what the device could do: { sound, buzz }. */
     play(name) {

@@ -14,7 +14,7 @@ import { stages } from "./stages.js";
 export const mast = ({ title, strong, between = " ", where, side = [], stage, rehearsal = false, kind = "", who, home = true }) => html`<header class="mast ${kind}">
   ${rehearsal && html`<p class="rehearsal-word"><b>${say("rehearsal.word")}</b><span>${say("rehearsal.not_a_record")}</span></p>`}
   ${who ? html`<button type="button" class="mast-side" data-opens="who">${lines(side)}<br><b class="mast-who">${who.name}</b><span class="unseen"> ${who.spoken}</span></button>` : side.length > 0 && html`<p class="mast-side" data-key="mast-side">${lines(side)}</p>`}
-  <p class="mast-where">${home && html`<a class="mast-home" href="#/">${icon("back")}${say("today.title")}</a> `}${strong && html`<b>${strong}</b>${where && between}`}${where}</p>
+  <p class="mast-where ${stage !== undefined && "mast-line"}">${home && html`<a class="mast-home ${strong && "mast-home-short"}" href="#/">${icon("back")}<span>${say("today.title")}</span></a> `}${strong && html`<b>${strong}</b>${where && between}`}${where}</p>
   <h1 tabindex="-1">${title}</h1>
   ${stage === undefined ? html`<div class="mast-end"></div>` : stages(stage)}
 </header>`;

@@ -19,10 +19,16 @@ export function render(view) {
   const one = view.checks.find(({ name }) => name === view.params.name);
   return page({
     rehearsal: view.rehearsal,
-    mast: mast({ title: title(view), rehearsal: view.rehearsal, where: view.repair ? say("worked.of", { number: view.number }) : say("worked.alone"), side: [html`<a href="${view.repair ? `#/repair/${view.repair}` : "#/"}">${view.repair ? say("worked.back") : say("done.today")}</a>`] }),
+    mast: mast({ title: title(view), rehearsal: view.rehearsal, where: view.repair ? say("worked.of", { number: view.number }) : say("worked.alone"), side: back(view) }),
     main: html`<main class="stack worked">${one ? single(view, one) : list(view)}</main>`,
     deck: one && foot(view, one),
   });
+}
+
+// Beside the way to the first screen: from one check to all of them, from those of a repair to the repair.
+function back({ repair, params }) {
+  const href = repair ? `#/repair/${repair}` : params.name && "#/checks";
+  return href ? [html`<a href="${href}">${say("worked.back")}</a>`] : [];
 }
 
 /** Returns the address of a check. */

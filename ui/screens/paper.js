@@ -30,8 +30,8 @@ function planned({ line, defect, plan }) {
   const [patch] = computed.patches;
   return html`<section class="section"><h2>${say("paper.plan")}</h2>${facts([
     { label: say("planned.line"), value: `${line.upstream.name} – ${line.downstream.name}`, note: line.asset },
-    { label: say("planned.defect"), value: defect.observations[0]?.words ?? say("planned.by_hand"), note: `${quantity("m", defect.from_um)} – ${quantity("m", defect.to_um)}` },
-    { label: say("planned.patch"), value: plan.patch.name, note: `${quantity("m", patch.from_um)} – ${quantity("m", patch.to_um)}` },
+    { label: say("planned.defect"), value: defect.observations[0]?.words ?? say("planned.by_hand"), note: html`<span class="nowrap">${range("m", defect.from_um, defect.to_um)}</span>` },
+    { label: say("planned.patch"), value: plan.patch.name, note: html`<span class="nowrap">${range("m", patch.from_um, patch.to_um)}</span>` },
     { label: say("planned.packer"), value: plan.packer.name },
     { label: say("planned.resin"), value: plan.resin.name },
     { label: say("paper.window"), value: range("bar", computed.window.lower_pa, computed.window.upper_pa) },

@@ -50,7 +50,7 @@ function tools(view) {
   const ready = Boolean(view.owner);
   const to = (name, href) => way({ label: say(`${name}.title`), note: say(`${name}.note`), href });
   return section({ id: "h-tools", title: say("today.more"), kind: "", inside: html`
-    ${ready && html`${way({ label: say("today.intake"), note: say("today.intake_note"), href: "#/intake" })}${to("search", "#/search")}`}
+    ${ready && html`${!none(view) && way({ label: say("today.intake"), note: say("today.intake_note"), href: "#/intake" })}${to("search", "#/search")}`}
     ${way({ label: say("people.title"), note: view.who ? say("today.who", { name: view.who }) : say("people.note"), href: "#/people" })}
     ${ready && to("send", "#/send")}${to("take", "#/take")}${to("follow", "#/follow")}${view.owner ? !view.storage?.backup_due && !view.storage?.low && storageRow(view) : to("restore", "#/backup/back")}${to("shelf", "#/shelf")}${to("check", "#/check")}${to("worked", "#/checks")}${to("practice", "#/practice")}${to("help", "#/help")}` });
 }

@@ -6,12 +6,13 @@ import { SILENT } from "./silent.js";
 export const LANGUAGES = { en: "English", de: "Deutsch", es: "Español", fr: "Français" };
 
 let spoken = { language: "en", messages: SILENT };
-let rules = new Intl.PluralRules("en");
+// Made when a number is said for the first time.
+let rules = null;
 
 /** Speaks from now on as the core's answer to `words` says: { language, messages }. */
 export function speak(words) {
   spoken = words;
-  rules = new Intl.PluralRules(words.language);
+  rules = null;
 }
 
 /** Returns the language that is spoken. */
@@ -37,6 +38,7 @@ function put(pattern, values) {
   if (Array.isArray(pattern)) return pattern.map((part) => put(part, values)).join("");
   if ("value" in pattern) return values[pattern.value] ?? `{${pattern.value}}`;
   const by = values[pattern.by];
+  rules ??= new Intl.PluralRules(spoken.language);
   return put(pattern.forms[by] ?? pattern.forms[typeof by === "number" ? rules.select(by) : ""] ?? pattern.other, values);
 }
 

@@ -76,6 +76,33 @@ test("the first screen waits for no other one, and all others come when it stand
   await close();
 });
 
+test("what is tapped before the hands are here is done when they are", { skip }, async () => {
+  const { page, close } = await chromium.open("");
+  let letGo;
+  const held = new Promise((go) => { letGo = go; });
+  await page.route("**/hands.js", async (route) => { await held; await route.continue(); });
+  await page.reload();
+  await page.getByRole("heading", { level: 1, name: /Today/ }).waitFor();
+  await page.locator(".light label").nth(2).click();
+  await page.waitForTimeout(300);
+  assert.equal(await page.evaluate(() => document.documentElement.dataset.light), "day");
+  letGo();
+  await page.locator("html[data-light=night]").waitFor();
+  await close();
+});
+
+test("a start whose hands do not come says so, and can be tried again", { skip }, async () => {
+  const { page, close } = await chromium.open("");
+  await page.route("**/hands.js", (route) => route.abort());
+  await page.evaluate(() => { location.hash = "#/practice"; });
+  await page.reload();
+  await page.locator("#root").getByText("It did not come.").waitFor();
+  await page.unroute("**/hands.js");
+  await page.getByRole("button", { name: "Try again" }).click();
+  await page.getByRole("heading", { level: 1, name: "Rehearse the job" }).waitFor();
+  await close(["ERR_FAILED"]);
+});
+
 test("a screen that does not come says so, and comes when it is asked for again", { skip }, async () => {
   const { page, close } = await chromium.open("");
   await page.route("**/screens/practice.js", (route) => route.abort());

@@ -1,6 +1,6 @@
 import test from "node:test";
 import assert from "node:assert/strict";
-import "../words.mjs";
+import { speakIn } from "../words.mjs";
 import { date, day, figure, hours, minSec, minutes, number, quantity, range, short, span, time, typed } from "../../../ui/format.js";
 
 test("a quantity carries its unit and a true minus", () => {
@@ -62,4 +62,17 @@ test("what is typed is a number or nothing, never a guess", () => {
   for (const no of ["", "1.2.3", "1e3", "12 bar", "0x10", "--1", "Infinity"]) assert.equal(typed(no), null, no);
   assert.equal(typed("3:10", { minSec: true }), 190);
   assert.equal(typed("3:70", { minSec: true }), null);
+});
+
+test("days are written as CLDR has them, in every language", () => {
+  const written = (tag, parts, ms) => new Intl.DateTimeFormat(tag, { ...parts, day: "numeric", month: "short", timeZone: "UTC" }).format(ms).replace(",", "").replaceAll(" ", "\u00a0");
+  for (const [language, tag] of Object.entries({ en: "en-GB", de: "de", es: "es", fr: "fr" })) {
+    speakIn(language);
+    for (let n = 0; n < 365; n += 11) {
+      const ms = Date.UTC(2026, 0, 1 + n);
+      assert.equal(date(ms, 0), written(tag, { year: "numeric" }, ms));
+      assert.equal(day(ms, 0), written(tag, { weekday: "short" }, ms));
+    }
+  }
+  speakIn("en");
 });

@@ -4,6 +4,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { ENGLISH, speakIn, wordsOf } from "../words.mjs";
 import { known, LANGUAGES, nearest, say, within } from "../../../ui/text/say.js";
 import { SILENT } from "../../../ui/text/silent.js";
+import { together } from "../../../ui/text/together.js";
 
 const UI = new URL("../../../ui/", import.meta.url);
 const sources = readdirSync(UI, { recursive: true }).filter((name) => name.endsWith(".js")).map((name) => [name, readFileSync(new URL(name, UI), "utf8")]);
@@ -53,6 +54,14 @@ test("within a sentence a first letter becomes small, save in German", () => {
   speakIn("de");
   assert.equal(within("Polier"), "Polier");
   speakIn("en");
+});
+
+test("a line never ends between a figure and its unit", () => {
+  const said = (text, language) => together(text, language).replaceAll("\u00a0", "_");
+  assert.equal(said("1.3 bar at 15 °C, 94 % left: 6 min 17 s", "en"), "1.3_bar at 15_°C, 94_% left: 6_min 17_s");
+  assert.equal(said("8 to 24 °C in DN 200", "en"), "8 to 24_°C in DN_200");
+  assert.equal(said("4 minutes, 3 m.", "en"), "4 minutes, 3_m.");
+  assert.equal(said("« 5 mètres » ? Oui : 3 m", "fr"), "«_5 mètres_»_? Oui_: 3_m");
 });
 
 test("every language answers with its own words", () => {

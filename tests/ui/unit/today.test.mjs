@@ -14,3 +14,10 @@ test("the first screen says why nothing can be recorded, and is silent where it 
   assert.ok(shown.includes("Nothing can be recorded here") && shown.includes("only be read here. &lt;b&gt;"), shown);
   assert.ok(!String(render(EMPTY)).includes("Nothing can be recorded here"));
 });
+
+test("an empty first screen leads to a new repair once", () => {
+  const ways = (view) => String(render(view)).split('href="#/intake"').length - 1;
+  assert.equal(ways(EMPTY), 1);
+  const one = { repair: "r", number: "R-01", upstream: "MH 031", downstream: "MH 032", street: "Kettle Row", dn_um: 200_000, status: "planned" };
+  assert.equal(ways({ ...EMPTY, next: [one] }), 1);
+});

@@ -1,7 +1,7 @@
 // Before the first stage: the plan, and the way into staging.
 
 import { html } from "../../html.js";
-import { quantity } from "../../format.js";
+import { quantity, range } from "../../format.js";
 import { act, deck, usual } from "../../parts/deck.js";
 import { facts } from "../../parts/facts.js";
 import { section } from "../../parts/section.js";
@@ -33,7 +33,7 @@ export function render(view) {
     title: title(),
     main: html`${facts([
       { label: say("planned.line"), value: `${line.upstream.name} – ${line.downstream.name}`, note: line.asset },
-      { label: say("planned.defect"), value: defect.observations[0]?.words ?? say("planned.by_hand"), note: `${quantity("m", defect.from_um)} – ${quantity("m", defect.to_um)}` },
+      { label: say("planned.defect"), value: defect.observations[0]?.words ?? say("planned.by_hand"), note: html`<span class="nowrap">${range("m", defect.from_um, defect.to_um)}</span>` },
       ...(plan ? [{ label: say("planned.patch"), value: plan.patch.name }, { label: say("planned.packer"), value: plan.packer.name }, { label: say("planned.resin"), value: plan.resin.name }] : []),
     ])}<div class="planned-draw">${plan ? lineOf(view) : bareLine(view.repair)}${defectClock(view.repair, plan ? { seam: plan.choice.seam_hour, covered: computed(view).covered } : {})}</div>
     ${plan && section({ id: "estimate", title: say("planned.estimate"), inside: html`${budgetOf(computed(view).budget)}${pace(view.pace)}` })}${spot(view.spot)}

@@ -127,7 +127,11 @@ fn print(verdict: &Verdict, json: bool) {
 
 fn originals(found: &Originals) {
     let [there, changed, missing] = [State::Found, State::Changed, State::Missing].map(|state| found.count(state));
-    println!("{} photos in the record: {there} found, {changed} changed, {missing} missing", found.photos.len());
+    let photos = match found.photos.len() {
+        1 => "1 photo".to_owned(),
+        all => format!("{all} photos"),
+    };
+    println!("{photos} in the record: {there} found, {changed} changed, {missing} missing");
     found.photos.iter().for_each(original);
     found.others.iter().for_each(|name| println!("not named in the record: {name}"));
     found.unreadable.iter().for_each(|why| println!("not read: {why}"));

@@ -2,6 +2,10 @@
 
 app-name = Mendline
 app-loading = Wird geöffnet
+# Twelve months from January and seven days from Sunday, short, parted by spaces (CLDR).
+date-months = Jan. Feb. März Apr. Mai Juni Juli Aug. Sept. Okt. Nov. Dez.
+date-weekdays = So. Mo. Di. Mi. Do. Fr. Sa.
+date-day = { $day }. { $month }
 rehearsal-word = ÜBUNG
 rehearsal-not_a_record = kein Nachweis
 stages-label = Phase { $n } von { $of }: { $name }

@@ -2,6 +2,10 @@
 
 app-name = Mendline
 app-loading = Opening
+# Twelve months from January and seven days from Sunday, short, parted by spaces (CLDR).
+date-months = Jan Feb Mar Apr May Jun Jul Aug Sept Oct Nov Dec
+date-weekdays = Sun Mon Tue Wed Thu Fri Sat
+date-day = { $day } { $month }
 rehearsal-word = REHEARSAL
 rehearsal-not_a_record = not a record
 stages-label = Stage { $n } of { $of }: { $name }

@@ -2,6 +2,10 @@
 
 app-name = Mendline
 app-loading = Abriendo
+# Twelve months from January and seven days from Sunday, short, parted by spaces (CLDR).
+date-months = ene feb mar abr may jun jul ago sept oct nov dic
+date-weekdays = dom lun mar mié jue vie sáb
+date-day = { $day } { $month }
 rehearsal-word = PRÁCTICA
 rehearsal-not_a_record = no es un registro
 stages-label = Etapa { $n } de { $of }: { $name }

@@ -2,6 +2,10 @@
 
 app-name = Mendline
 app-loading = Ouverture
+# Twelve months from January and seven days from Sunday, short, parted by spaces (CLDR).
+date-months = janv. févr. mars avr. mai juin juil. août sept. oct. nov. déc.
+date-weekdays = dim. lun. mar. mer. jeu. ven. sam.
+date-day = { $day } { $month }
 rehearsal-word = EXERCICE
 rehearsal-not_a_record = pas un dossier
 stages-label = Étape { $n } sur { $of } : { $name }
