@@ -116,12 +116,12 @@ followed-tape =
     [0] {""}
    *[other] , { $pending } weitere hängen an den Ablesungen auf Papier
   }
-followed-pending = { $n } weitere, wenn die Ablesungen auf Papier gut sind
+followed-pending = { $n } weitere, wenn das Papier stimmt
 followed-every = { $at }, dann alle { $n } min
 followed-earliest = Ablassen frühestens
 followed-not_before = Kein Ablassen vor { $at }
 followed-may_be = Ablassen ist vielleicht seit { $at } möglich
-followed-if = Wenn jede Ablesung auf Papier rechtzeitig und im Bereich ist
+followed-if = Wenn jede Ablesung gut ist
 followed-code = Was sein Code sagt
 followed-phone = Telefon
 followed-key_unknown = Jenes Telefon ist hier nicht bekannt.
@@ -135,7 +135,7 @@ followed-anew_note = Nach einer Ablesung, die dort getippt wurde
 followed-off = Von der Liste nehmen
 followed-off_note = Ihre Uhr steht dann nicht mehr hier
 followed-take = Seine Datei einlesen
-followed-take_note = dann die Haltezeit übernehmen und das Papier eintippen
+followed-take_note = dann die Haltezeit übernehmen
 followed-gone = Wird hier nicht mehr verfolgt
 followed-gone_text = Ihre Datei ist hier, sie wurde von der Liste genommen, oder sie war längst vorbei.
 apart-step-handed_over = Haltezeit übergeben: { $detail }

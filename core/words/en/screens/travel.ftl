@@ -116,12 +116,12 @@ followed-tape =
     [0] {""}
    *[other] , { $pending } more hang on the readings on paper
   }
-followed-pending = { $n } more if the readings on paper are good
+followed-pending = { $n } more if the paper is good
 followed-every = { $at }, then every { $n } min
 followed-earliest = Earliest release
 followed-not_before = No release before { $at }
 followed-may_be = Release may be possible since { $at }
-followed-if = If every reading on paper is in time and inside the window
+followed-if = If every reading is good
 followed-code = What its code says
 followed-phone = Phone
 followed-key_unknown = That phone is not known here.
@@ -135,7 +135,7 @@ followed-anew_note = After a reading that was tapped there
 followed-off = Take it off the list
 followed-off_note = Its clock is no longer shown here
 followed-take = Take its file in
-followed-take_note = then take the hold over, and key in the paper
+followed-take_note = then take the hold over
 followed-gone = Not followed here any more
 followed-gone_text = Its file is here, it was taken off the list, or it was over long ago.
 apart-step-handed_over = Hold handed over: { $detail }

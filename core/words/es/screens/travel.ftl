@@ -116,12 +116,12 @@ followed-tape =
     [0] {""}
    *[other] , { $pending } más dependen de las lecturas en papel
   }
-followed-pending = { $n } más si las lecturas en papel son buenas
+followed-pending = { $n } más si el papel es bueno
 followed-every = a las { $at }, luego cada { $n } min
 followed-earliest = Desinflar como pronto
 followed-not_before = No desinflar antes de las { $at }
 followed-may_be = Quizá se pueda desinflar desde las { $at }
-followed-if = Si cada lectura en papel está a tiempo y dentro del rango
+followed-if = Si cada lectura es buena
 followed-code = Lo que dice su código
 followed-phone = Teléfono
 followed-key_unknown = Aquel teléfono no se conoce aquí.
@@ -135,7 +135,7 @@ followed-anew_note = Tras una lectura anotada allí
 followed-off = Quitarla de la lista
 followed-off_note = Su reloj ya no se muestra aquí
 followed-take = Recibir su archivo
-followed-take_note = luego hacerse cargo e introducir el papel
+followed-take_note = luego hacerse cargo
 followed-gone = Ya no se sigue aquí
 followed-gone_text = Su archivo está aquí, se quitó de la lista, o terminó hace mucho.
 apart-step-handed_over = Fase a presión entregada: { $detail }

@@ -116,12 +116,12 @@ followed-tape =
     [0] {""}
    *[other] , { $pending } de plus dépendent des relevés sur papier
   }
-followed-pending = { $n } de plus si les relevés sur papier sont bons
+followed-pending = { $n } de plus si le papier est bon
 followed-every = { $at }, puis toutes les { $n } min
 followed-earliest = Dégonfler au plus tôt
 followed-not_before = Ne pas dégonfler avant { $at }
 followed-may_be = On peut peut-être dégonfler depuis { $at }
-followed-if = Si chaque relevé sur papier est à temps et dans la plage
+followed-if = Si chaque relevé est bon
 followed-code = Ce que dit son code
 followed-phone = Téléphone
 followed-key_unknown = Ce téléphone n’est pas connu ici.
@@ -135,7 +135,7 @@ followed-anew_note = Après un relevé saisi là-bas
 followed-off = L’enlever de la liste
 followed-off_note = Son horloge n’est plus montrée ici
 followed-take = Charger son fichier
-followed-take_note = puis prendre le maintien et saisir le papier
+followed-take_note = puis prendre le maintien
 followed-gone = N’est plus suivi ici
 followed-gone_text = Son fichier est ici, il a été enlevé de la liste, ou il est fini depuis longtemps.
 apart-step-handed_over = Maintien passé : { $detail }
