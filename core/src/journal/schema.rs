@@ -72,8 +72,8 @@ fn has_register(connection: &Connection) -> Result<bool, Fault> {
     let mut statement = connection.prepare(sql)?;
     let found = statement.query_map([], |row| Ok((row.get(0)?, row.get(1)?)))?;
     let found: Vec<(String, String)> = found.collect::<Result<_, _>>()?;
-    let named = |table: &&str| found.iter().any(|(name, _)| name == table);
-    Ok(REGISTER_TABLES.iter().all(|table| named(&table)) && found.iter().all(|(_, sql)| REGISTER.contains(sql)))
+    let named = |table: &str| found.iter().any(|(name, _)| name == table);
+    Ok(REGISTER_TABLES.iter().all(|table| named(table)) && found.iter().all(|(_, sql)| REGISTER.contains(sql)))
 }
 
 /// In the order in which they can be dropped.
