@@ -15,7 +15,7 @@ const OWN = "\\(invented\\)$|^(Crack|Open crack|Broken pipe), .* mm (wide|long)|
 const metric = (own) => {
   const found = new Set();
   const sign = /\d\s?(mm|m|bar|mbar|°C|kg|g|l|kPa|MPa|N|kN)(?![\p{L}\d/²³])/u;
-  const look = (text) => { if (sign.test(text) && !new RegExp(own).test(text.trim())) found.add(text.trim().slice(0, 120)); };
+  const look = (text) => { if (sign.test(text) && !new RegExp(own).test(text.trim().replaceAll("\u00a0", " "))) found.add(text.trim().slice(0, 120)); };
   const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
   while (walker.nextNode()) look(walker.currentNode.textContent);
   for (const one of document.querySelectorAll("[aria-label]")) look(one.getAttribute("aria-label"));

@@ -176,7 +176,7 @@ test("a late tap, another phone, an emergency, the diagnostics file and a rehear
 
   assert.ok(labelsOf("technician.md", "In the street").includes("n min ago"));
   await at.hands.go(`#/repair/${joined.id}`);
-  await at.tap(/\d min ago/);
+  await at.tap(/\d\smin ago/);
   for (let n = 0; n < 3; n += 1) await at.page.locator("[data-step]").last().click();
   await at.settled();
   await held(at.hands, "Parts joined at");

@@ -76,7 +76,7 @@ for (const size of SIZES) {
     assert.ok(later > -1_000 && later < 30_000, `${later} ms later`);
     const main = await second.page.locator("main").innerText();
     assert.match(main, /The record is on the other phone\. Write readings on paper/);
-    assert.match(main, new RegExp(`^${Math.floor(clock.counted_ms / 60e3)}\\s+of ${Math.ceil(clock.required_ms / 60e3)} min`, "m"));
+    assert.match(main, new RegExp(`^${Math.floor(clock.counted_ms / 60e3)}\\s+of ${Math.ceil(clock.required_ms / 60e3)}\\smin`, "m"));
     // The first time no file of that phone was here, the second time one was.
     assert.deepEqual([shown.key, /That phone is not known here/.test(main)], size === SIZES[0] ? ["unknown", true] : ["known", false]);
     await goTo(second.page, "#/");

@@ -250,7 +250,7 @@ test("a value is corrected with its reason, and old and new stand in the review"
   await page.getByRole("link", { name: "Bare end, front 199 mm" }).waitFor();
   await page.evaluate((to) => { location.hash = to; }, `#/repair/${ids.verification}/review`);
   const row = page.locator("tr", { hasText: "Correction" });
-  assert.match(await row.innerText(), /Bare end, front: 198 mm 199 mm at \d\d:\d\d\. Read at the wrong edge\./);
+  assert.match(await row.innerText(), /Bare end, front: 198\smm 199\smm at \d\d:\d\d\. Read at the wrong edge\./);
   await close();
 });
 
