@@ -30,8 +30,6 @@ use crate::words::Reader;
 
 /// The headings that a page reference may name.
 pub mod headings {
-    use crate::words::tell;
-
     pub const STAGES: &str = "The nine stages";
     pub const WORKING_TIME: &str = "Working time";
     pub const HOLD: &str = "The hold";
@@ -63,27 +61,6 @@ pub mod headings {
         PHOTOS,
         CAUTIONS,
     ];
-
-    /// Returns the words of a heading for who reads; what is no heading stays as it is.
-    pub fn title(heading: &str) -> String {
-        match heading {
-            STAGES => tell!("cert-heading-stages"),
-            WORKING_TIME => tell!("cert-heading-working_time"),
-            HOLD => tell!("cert-heading-hold"),
-            READINGS => tell!("cert-heading-readings"),
-            MATERIALS => tell!("cert-heading-materials"),
-            SHEETS => tell!("cert-heading-sheets"),
-            CHECKS => tell!("cert-heading-checks"),
-            FINDINGS => tell!("cert-heading-findings"),
-            DEPARTURES => tell!("cert-heading-departures"),
-            NOTES => tell!("cert-heading-notes"),
-            ATTEMPTS => tell!("cert-heading-attempts"),
-            CORRECTIONS => tell!("cert-heading-corrections"),
-            PHOTOS => tell!("cert-heading-photos"),
-            CAUTIONS => tell!("cert-heading-cautions"),
-            other => other.to_owned(),
-        }
-    }
 }
 
 /// A value, or why there is none.

@@ -30,6 +30,9 @@ use printpdf::{
 use sha2::{Digest, Sha256};
 use std::collections::BTreeSet;
 
+/// Bytes of an identifier.
+const ID: usize = 16;
+
 /// Returns the file.
 ///
 /// Errors: `Font` if a face can't be reduced; `Pdf` if the writer warns of anything.
@@ -120,16 +123,17 @@ fn picture(content: &Content, index: usize) -> Option<XObject> {
     Some(XObject::External(ExternalXObject { stream, width: None, height: None, dpi: None }))
 }
 
-/// Returns the bytes, with an identifier made from them (ISO 32000-1, 14.4).
+/// Returns the bytes, with an identifier made from them as they are while it is all noughts (ISO 32000-1, 14.4).
 fn save(mut file: lopdf::Document) -> Result<Vec<u8>, CertificateError> {
-    file.trailer.remove(b"ID");
+    let noughts = Object::String(vec![0; ID], StringFormat::Hexadecimal);
+    file.trailer.set("ID", vec![noughts.clone(), noughts]);
     file.compress();
-    let written = |file: &mut lopdf::Document| {
-        let mut bytes = Vec::new();
-        file.save_to(&mut bytes).map(|_| bytes).map_err(|error| fault(error.to_string()))
-    };
-    let digest = Sha256::digest(written(&mut file)?);
-    let id = Object::String(digest[..16].to_vec(), StringFormat::Hexadecimal);
-    file.trailer.set("ID", vec![id.clone(), id]);
-    written(&mut file)
+    let mut bytes = Vec::new();
+    file.save_to(&mut bytes).map_err(|error| fault(error.to_string()))?;
+    let pair = |digits: &str| format!("[<{digits}><{digits}>]");
+    let id: String = Sha256::digest(&bytes)[..ID].iter().map(|byte| format!("{byte:02X}")).collect();
+    let place = memchr::memmem::rfind(&bytes, pair(&"0".repeat(2 * ID)).as_bytes());
+    let place = place.ok_or_else(|| fault("the file has no room for its identifier".into()))?;
+    bytes[place..place + pair(&id).len()].copy_from_slice(pair(&id).as_bytes());
+    Ok(bytes)
 }

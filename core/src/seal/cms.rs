@@ -204,6 +204,9 @@ fn certificates(data: &SignedData, signer: &SignerInfo) -> Result<(Certificate, 
 }
 
 /// Returns the signed hash, if all three attributes are there once and say what they must.
+///
+/// One of them is the SHA-256 of the signer's certificate, so that its key has vouched for every byte of it: whether a
+/// certificate that names itself as issuer also signed itself would say nothing more, and is not asked.
 fn attributes(signer: &SignerInfo, own: &Certificate) -> Result<[u8; 32], &'static str> {
     let kind: ObjectIdentifier = single(signer, CONTENT_TYPE).ok_or("the content type is missing")?;
     let hash: OctetString = single(signer, MESSAGE_DIGEST).ok_or("the hash is missing")?;

@@ -227,9 +227,6 @@ fn out_of_time(certificate: &Certificate, at: Option<(i64, i32)>) -> Option<Stri
             Some("it says that it was made when its certificate was not valid".into())
         }
         Some(_) if !certificate.may_sign() => Some("its certificate does not allow to sign".into()),
-        Some(_) if certificate.self_issued() && !certificate.signed_itself() => {
-            Some("its certificate was changed".into())
-        }
         Some(_) => None,
     }
 }

@@ -151,10 +151,6 @@ impl Certificate {
         usage.is_ok_and(|usage| usage.is_none_or(|(_, usage)| usage.digital_signature() || usage.non_repudiation()))
     }
 
-    pub fn self_issued(&self) -> bool {
-        self.said.tbs_certificate().issuer() == self.said.tbs_certificate().subject()
-    }
-
     /// Says whether `issuer` signed this certificate and may sign certificates.
     ///
     /// Only issuers with a P-256 key can be checked; for another, trust the certificate itself.
@@ -163,11 +159,6 @@ impl Certificate {
         let limits = issuer.said.tbs_certificate().get_extension::<BasicConstraints>();
         let may = limits.is_ok_and(|limits| limits.is_some_and(|(_, limits)| limits.ca));
         named && may && self.signed_with(issuer)
-    }
-
-    /// Says whether the certificate was not changed since it signed itself.
-    pub fn signed_itself(&self) -> bool {
-        self.self_issued() && self.signed_with(self)
     }
 
     fn signed_with(&self, other: &Self) -> bool {
@@ -268,7 +259,7 @@ mod tests {
     fn a_certificate_says_whose_key_it_is_and_from_when() {
         let certificate = made(1);
         assert_eq!(certificate.holder(), ekdal());
-        assert!(certificate.may_sign() && certificate.signed_itself());
+        assert!(certificate.may_sign() && certificate.signed_with(&certificate));
         let (from, to) = certificate.valid_ms();
         assert!(from < NOON && to > NOON + 9 * YEAR_MS);
         assert_eq!(certificate.fingerprint().len(), 64);
@@ -291,12 +282,12 @@ mod tests {
     }
 
     #[test]
-    fn a_changed_certificate_no_longer_signs_itself() {
+    fn a_changed_certificate_is_no_longer_signed_by_its_key() {
         let der = made(1).der().to_vec();
         let at = der.windows(5).position(|part| part == b"Tomas").unwrap();
         let mut changed = der;
         changed[at] = b'R';
-        assert!(Certificate::read(&changed).is_ok_and(|changed| !changed.signed_itself()));
+        assert!(Certificate::read(&changed).is_ok_and(|changed| !changed.signed_with(&changed)));
     }
 
     #[test]

@@ -19,9 +19,8 @@ pub fn fit(sheet: &Sheet) -> bool {
 /// Sets the cautions below the cursor.
 pub fn set(sheet: &mut Sheet) {
     let content = sheet.content;
-    let title = wording::cautions(content.kind);
     let rows = content.cautions.len().clamp(2, 8) as f64;
-    Heading { key: headings::CAUTIONS, title: &title, remark: "", keep: rows * ROW + 2.0 }.set(sheet);
+    Heading { key: headings::CAUTIONS, remark: "", keep: rows * ROW + 2.0 }.set(sheet);
     flow::sentences(sheet, content.cautions.iter().map(|pair| (pair.label.as_str(), pair.value.as_str())));
 }
 

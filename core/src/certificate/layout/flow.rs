@@ -2,15 +2,15 @@
 
 use super::grid::{self, HEADING, INDENT, LINE, ROW, SMALL, Style, rule};
 use super::sheet::Sheet;
+use super::wording;
 use crate::certificate::content::Kind;
 use crate::certificate::display::Role;
 use crate::words::tell;
 
 /// A heading with its remark.
 pub struct Heading<'a> {
-    /// The name that page references use.
+    /// The name that page references use; its words are those of [`wording::heading`].
     pub key: &'static str,
-    pub title: &'a str,
     /// Right of the title, in clauses parted by `; `: the last give way where there is no room. May be empty.
     pub remark: &'a str,
     /// What must follow on the same page, in mm.
@@ -27,9 +27,10 @@ impl Heading<'_> {
             sheet.rule(sheet.y - 1.0, rule::SECTION);
         }
         sheet.y += LINE;
-        sheet.bookmark(self.key, self.title);
+        let title = wording::heading(self.key, sheet.content);
+        sheet.bookmark(self.key, &title);
         let mut used = 0.0;
-        sheet.element(Role::H2, |sheet| used = sheet.text(grid::LEFT, sheet.y, self.title, HEADING));
+        sheet.element(Role::H2, |sheet| used = sheet.text(grid::LEFT, sheet.y, &title, HEADING));
         if sheet.is(Kind::Rehearsal) {
             let y = sheet.y;
             let word = sheet.decorate(|sheet| {

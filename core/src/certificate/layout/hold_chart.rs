@@ -33,8 +33,7 @@ pub fn set(sheet: &mut Sheet) {
 }
 
 fn charts(sheet: &mut Sheet, hold: &Hold) {
-    Heading { key: headings::HOLD, title: &headings::title(headings::HOLD), remark: &hold.remark, keep: 84.0 }
-        .set(sheet);
+    Heading { key: headings::HOLD, remark: &hold.remark, keep: 84.0 }.set(sheet);
     let time = Time::of(sheet, hold);
     sheet.y += 6.4;
     let top = sheet.y;

@@ -63,8 +63,7 @@ pub fn set(sheet: &mut Sheet) {
     let remark = tell!("cert-photos-reduced_copies_the_originals_stay");
     let rows: Vec<&[Photo]> = content.photos.chunks(COLUMNS).collect();
     let first = rows.first().map_or(0.0, |row| height(&captions(sheet, row, 0)));
-    Heading { key: headings::PHOTOS, title: &headings::title(headings::PHOTOS), remark: &remark, keep: first + 2.0 }
-        .set(sheet);
+    Heading { key: headings::PHOTOS, remark: &remark, keep: first + 2.0 }.set(sheet);
     sheet.y += 2.0;
     let last = rows.len() - 1;
     for (index, row) in rows.into_iter().enumerate() {

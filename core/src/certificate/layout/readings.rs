@@ -28,13 +28,9 @@ pub fn set(sheet: &mut Sheet) {
         return;
     }
     let rows = readings.len().div_ceil(COLUMNS).max(3);
-    let title = match readings.len() {
-        1 => tell!("cert-readings-the_only_reading"),
-        count => tell!("cert-readings-all_readings", count),
-    };
     let remark = remark(sheet, readings);
     let keep = grid::LINE + FIRST + rows.min(LEAST) as f64 * ROW;
-    Heading { key: headings::READINGS, title: &title, remark: &remark, keep }.set(sheet);
+    Heading { key: headings::READINGS, remark: &remark, keep }.set(sheet);
     sheet.element(Role::Table, |sheet| blocks(sheet, readings));
 }
 

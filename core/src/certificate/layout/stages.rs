@@ -30,7 +30,7 @@ pub fn set(sheet: &mut Sheet) {
 
 /// Sets a heading and the reason why nothing follows.
 pub fn absent(sheet: &mut Sheet, heading: &'static str, why: &str) {
-    Heading { key: heading, title: &headings::title(heading), remark: "", keep: 8.0 }.set(sheet);
+    Heading { key: heading, remark: "", keep: 8.0 }.set(sheet);
     for line in sheet.wrap(&tell!("cert-stages-not_on_these_pages", why), grid::WIDTH, SMALL) {
         sheet.need(grid::ROW);
         sheet.y += grid::ROW;
@@ -41,9 +41,7 @@ pub fn absent(sheet: &mut Sheet, heading: &'static str, why: &str) {
 }
 
 fn table(sheet: &mut Sheet, stages: &Stages) {
-    let title =
-        if stages.rows.len() == 9 { headings::title(headings::STAGES) } else { tell!("cert-stages-the_stages") };
-    Heading { key: headings::STAGES, title: &title, remark: &stages.remark, keep: 20.0 }.set(sheet);
+    Heading { key: headings::STAGES, remark: &stages.remark, keep: 20.0 }.set(sheet);
     let axis = Axis::of(sheet, &stages.rows);
     sheet.element(Role::Table, |sheet| {
         sheet.element(Role::Tr, |sheet| head(sheet, &axis, false));

@@ -3,7 +3,6 @@
 use super::flow::Heading;
 use super::grid::{self, Align, ROW, SMALL, TINY, rule};
 use super::sheet::Sheet;
-use crate::certificate::content::headings;
 use crate::certificate::display::{Pen, Role};
 use crate::words::{say, tell};
 
@@ -61,7 +60,7 @@ impl Table<'_> {
         }
         let first: f64 = rows.iter().take(2).map(Wrapped::height).sum();
         let keep = (HEAD + first + 1.6).min(sheet.height / 2.0);
-        Heading { key: self.key, title: &headings::title(self.key), remark: self.remark, keep }.set(sheet);
+        Heading { key: self.key, remark: self.remark, keep }.set(sheet);
         sheet.element(Role::Table, |sheet| self.rows(sheet, &rows));
         sheet.line((grid::LEFT, sheet.y + 0.6), (grid::RIGHT, sheet.y + 0.6), Pen::black(rule::FINE));
         sheet.y += 1.4;

@@ -1,7 +1,10 @@
 //! The fixed words that differ by the kind of paper.
 
-use crate::certificate::content::{Content, Kind};
+use crate::certificate::content::{Content, Kind, headings};
 use crate::words::tell;
+
+/// The stages of an attempt that went through them all.
+const STAGES: usize = 9;
 
 /// The title of page 1.
 pub fn title(kind: Kind) -> String {
@@ -36,8 +39,32 @@ pub fn signatures(kind: Kind) -> String {
     }
 }
 
-/// The heading above the cautions.
-pub fn cautions(kind: Kind) -> String {
+/// The words of a heading that a page reference may name.
+pub fn heading(key: &str, content: &Content) -> String {
+    let stages = content.stages.value().map_or(STAGES, |stages| stages.rows.len());
+    let readings = content.hold.value().map_or(0, |hold| hold.readings.len());
+    match key {
+        headings::STAGES if stages == STAGES => tell!("cert-heading-stages"),
+        headings::STAGES => tell!("cert-stages-the_stages"),
+        headings::WORKING_TIME => tell!("cert-heading-working_time"),
+        headings::HOLD => tell!("cert-heading-hold"),
+        headings::READINGS if readings == 1 => tell!("cert-readings-the_only_reading"),
+        headings::READINGS => tell!("cert-readings-all_readings", count = readings),
+        headings::MATERIALS => tell!("cert-heading-materials"),
+        headings::SHEETS => tell!("cert-heading-sheets"),
+        headings::CHECKS => tell!("cert-heading-checks"),
+        headings::FINDINGS => tell!("cert-heading-findings"),
+        headings::DEPARTURES => tell!("cert-heading-departures"),
+        headings::NOTES => tell!("cert-heading-notes"),
+        headings::ATTEMPTS => tell!("cert-heading-attempts"),
+        headings::CORRECTIONS => tell!("cert-heading-corrections"),
+        headings::PHOTOS => tell!("cert-heading-photos"),
+        headings::CAUTIONS => cautions(content.kind),
+        other => other.to_owned(),
+    }
+}
+
+fn cautions(kind: Kind) -> String {
     match kind {
         Kind::Accepted => tell!("cert-wording-cautions_and_what_this_certificate"),
         Kind::Rejected | Kind::Rehearsal | Kind::Unrepaired => tell!("cert-wording-cautions_and_what_this_record"),

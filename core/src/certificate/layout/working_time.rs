@@ -39,13 +39,7 @@ impl Scale {
 }
 
 fn bar(sheet: &mut Sheet, time: &WorkingTime) {
-    Heading {
-        key: headings::WORKING_TIME,
-        title: &headings::title(headings::WORKING_TIME),
-        remark: &time.remark,
-        keep: 24.0,
-    }
-    .set(sheet);
+    Heading { key: headings::WORKING_TIME, remark: &time.remark, keep: 24.0 }.set(sheet);
     let used = time.used_ms.value().map(|span| span.as_min());
     let allowed = time.allowed_ms.value().map(|span| span.as_min());
     let events = time.events.iter().map(|event| elapsed(time, event.at_ms));

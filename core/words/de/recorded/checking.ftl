@@ -41,7 +41,6 @@ again-check-it_was_not_made_by_the = sie stammt nicht vom Schlüssel ihres Zerti
 again-check-it_does_not_say_when_it = sie sagt nicht, wann sie gemacht wurde
 again-check-it_says_that_it_was_made = nach eigener Angabe entstand sie, als ihr Zertifikat nicht galt
 again-check-its_certificate_does_not_allow_to = ihr Zertifikat erlaubt kein Signieren
-again-check-its_certificate_was_changed = ihr Zertifikat wurde geändert
 again-check-the_room_of_the_signature_holds = im Platz der Signatur steht etwas anderes
 again-check-the_signature_stands_elsewhere_than_it = die Signatur steht anderswo, als sie sagt
 again-check-it_cant_be_read = sie ist nicht lesbar

@@ -41,7 +41,6 @@ again-check-it_was_not_made_by_the = it was not made by the key of its certifica
 again-check-it_does_not_say_when_it = it does not say when it was made
 again-check-it_says_that_it_was_made = it says that it was made when its certificate was not valid
 again-check-its_certificate_does_not_allow_to = its certificate does not allow to sign
-again-check-its_certificate_was_changed = its certificate was changed
 again-check-the_room_of_the_signature_holds = the room of the signature holds something else
 again-check-the_signature_stands_elsewhere_than_it = the signature stands elsewhere than it says
 again-check-it_cant_be_read = it can't be read

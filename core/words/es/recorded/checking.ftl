@@ -41,7 +41,6 @@ again-check-it_was_not_made_by_the = no la hizo la clave de su certificado
 again-check-it_does_not_say_when_it = no dice cuándo se hizo
 again-check-it_says_that_it_was_made = dice que se hizo cuando su certificado no era válido
 again-check-its_certificate_does_not_allow_to = su certificado no permite firmar
-again-check-its_certificate_was_changed = su certificado se cambió
 again-check-the_room_of_the_signature_holds = el espacio de la firma contiene otra cosa
 again-check-the_signature_stands_elsewhere_than_it = la firma está en otro sitio del que dice
 again-check-it_cant_be_read = no se lee

@@ -41,7 +41,6 @@ again-check-it_was_not_made_by_the = elle ne vient pas de la clé de son certifi
 again-check-it_does_not_say_when_it = elle ne dit pas quand elle a été faite
 again-check-it_says_that_it_was_made = elle dit avoir été faite quand son certificat n’était pas valable
 again-check-its_certificate_does_not_allow_to = son certificat ne permet pas de signer
-again-check-its_certificate_was_changed = son certificat a été modifié
 again-check-the_room_of_the_signature_holds = la place de la signature contient autre chose
 again-check-the_signature_stands_elsewhere_than_it = la signature est ailleurs qu’elle ne le dit
 again-check-it_cant_be_read = elle est illisible
