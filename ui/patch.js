@@ -2,22 +2,30 @@
 
 import { keepTogether } from "./text/together.js";
 
+const STATED = "input, textarea, select";
+
+/** By root, the text that it shows, and what the fields in it hold by that text. */
+const shown = new WeakMap();
+
 function parsed(root, text) {
   const template = root.ownerDocument.createElement("template");
-  template.innerHTML = String(text);
+  template.innerHTML = text;
   keepTogether(template.content, root.ownerDocument.documentElement.lang);
+  shown.set(root, { text, states: [...template.content.querySelectorAll(STATED)].map(({ checked, value }) => ({ checked, value })) });
   return template.content;
 }
 
 /** Puts `text` in the place of `root`'s children: for a new screen, which has nothing to keep. */
 export function place(root, text) {
-  root.replaceChildren(parsed(root, text));
+  root.replaceChildren(parsed(root, String(text)));
   for (const child of root.children) setVarsBelow(child);
 }
 
 /** Changes `root`'s children so that they equal `text`. Keeps elements of the same tag and id, and those of the same place and tag. */
 export function patch(root, text) {
-  const fresh = parsed(root, text);
+  // Most drawings change nothing, and to take a text apart is most of the work.
+  if (shown.get(root)?.text === String(text)) return putStates(root, shown.get(root).states);
+  const fresh = parsed(root, String(text));
   const typed = root.contains(document.activeElement) && document.activeElement.matches("input, textarea") && document.activeElement;
   const before = typed && typed.getBoundingClientRect().top;
   patchChildren(root, fresh);
@@ -91,12 +99,12 @@ function patchState(old, fresh) {
 }
 
 // What is equal in its text may still hold what somebody typed or picked.
-const STATED = "input, textarea, select";
 function patchStates(old, fresh) {
   if (old.matches(STATED)) return patchState(old, fresh);
-  const wanted = fresh.querySelectorAll(STATED);
-  old.querySelectorAll(STATED).forEach((one, i) => patchState(one, wanted[i]));
+  putStates(old, fresh.querySelectorAll(STATED));
 }
+
+const putStates = (node, states) => node.querySelectorAll(STATED).forEach((one, i) => { if (states[i]) patchState(one, states[i]); });
 
 function setVarsBelow(node) {
   if (node.nodeType !== 1) return;
