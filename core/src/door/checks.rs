@@ -77,10 +77,13 @@ impl Visit<'_> {
     }
 }
 
-/// Returns the list, each field with the reader's unit where it is another one. What a standard states in psi and ft is
-/// asked for as it states it.
+/// Returns the list in the reader's words, each field with the reader's unit where it is another one. What a standard
+/// states in psi and ft is asked for as it states it.
 fn shown() -> Value {
     let mut all = named::list();
+    for check in all.as_array_mut().into_iter().flatten() {
+        retell(check, &["formula", "source"]);
+    }
     let fields = all.as_array_mut().into_iter().flatten().filter_map(|check| check["fields"].as_array_mut()).flatten();
     for field in fields {
         let unit = field["unit"].as_str().unwrap_or_default();
@@ -93,6 +96,15 @@ fn shown() -> Value {
         }
     }
     all
+}
+
+/// Puts texts into the reader's words.
+fn retell(told: &mut Value, names: &[&str]) {
+    for name in names {
+        if let Some(text) = told[*name].as_str().map(words::retold) {
+            told[*name] = text.into();
+        }
+    }
 }
 
 /// Returns the known fields with the given ones over them; what is no object stays as it is.
@@ -111,5 +123,9 @@ fn tried(name: &str, given: Value) -> Tried {
         Err(problem) => (None, Some(problem)),
     };
     let said = output.as_ref().map_or_else(Vec::new, |output| words::came_out(name, output));
+    let output = output.map(|mut output| {
+        retell(&mut output, &["source"]);
+        output
+    });
     Tried { name: name.into(), given, fields, output, said, problem }
 }

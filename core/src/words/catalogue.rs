@@ -78,7 +78,7 @@ numbers!(u8, u32, i64, usize);
 macro_rules! files {
     ($name:ident, $tag:literal) => {
         const $name: &[(&str, &str)] = files!(@all $tag; "rules", "planning", "quantities", "computed", "recorded/fields",
-            "recorded/codes", "recorded/crew", "recorded/refusals", "recorded/checking", "recorded/faults",
+            "recorded/codes", "recorded/crew", "recorded/refusals", "recorded/checking", "recorded/faults", "recorded/worked",
             "screens/base",
             "screens/checks", "screens/office", "screens/paper", "screens/pictures", "screens/plan", "screens/record",
             "screens/repair", "screens/rules", "screens/shelf", "screens/stages", "screens/travel", "screens/roads",

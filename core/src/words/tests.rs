@@ -259,6 +259,22 @@ fn the_words_of_the_crew_are_known_in_every_language() {
     assert!(unknown.is_empty(), "{unknown:?}");
 }
 
+/// A formula of signs alone reads the same everywhere; one with a word of four letters or more does not.
+#[test]
+fn every_formula_and_source_of_a_check_is_said_in_every_language() {
+    let has_words = |text: &&str| {
+        let mut words = text.split(|letter: char| !letter.is_ascii_lowercase());
+        words.any(|word| word.len() >= 4 && word != "gauge")
+    };
+    let all = crate::checks::named::all();
+    let said: Vec<&str> = all.iter().flat_map(|check| [check.formula, check.source]).filter(has_words).collect();
+    assert!(said.len() > 25, "{said:?}");
+    for language in Language::ALL.into_iter().filter(|language| *language != Language::En) {
+        let english = |text: &&&str| for_reader(Reader { language, ..GERMAN }, || retold(text)) == **text;
+        assert_eq!(said.iter().filter(english).collect::<Vec<_>>(), Vec::<&&str>::new(), "{language:?}");
+    }
+}
+
 /// What a disk, a file or a code that was refused says, as it stands in the source: each sentence is known, whatever its values.
 #[test]
 fn every_fault_is_said_in_every_language() {

@@ -4,7 +4,7 @@ use super::super::Case;
 use super::{row, sourced};
 use crate::certificate::content::Check;
 use crate::checks::named::Worked;
-use crate::words::{came_out, given, say, tell, that_counts};
+use crate::words::{came_out, given, retold, say, tell, that_counts};
 
 /// Returns a row for the last of each check that was worked out.
 pub fn rows(case: &Case) -> Vec<Check> {
@@ -23,7 +23,7 @@ fn mind(name: &str) -> Option<String> {
 
 fn printed(worked: &Worked) -> Check {
     let title = say(&format!("worked-name-{}", worked.name), &[]);
-    let formula = sourced(&worked.formula, &worked.source);
+    let formula = sourced(&retold(&worked.formula), &retold(&worked.source));
     let formula = mind(&worked.name).map_or(formula.clone(), |mind| format!("{formula}. {mind}"));
     let counts = that_counts(&worked.name, &worked.result);
     let others = came_out(&worked.name, &worked.result);
