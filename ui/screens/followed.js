@@ -26,7 +26,7 @@ function clock(view) {
   return page({
     rehearsal,
     mast: mast({ title: title(view), strong: node || number, where: street, side: [number, at(view, view.now.at_ms)], rehearsal }),
-    main: html`<main class="stage two-cols"><div>${note({ lead: say("followed.record"), text: say("followed.paper"), accent: true })}${counted(view)}</div>
+    main: html`<main class="stage two-cols"><div>${counted(view)}${note({ lead: say("followed.record"), text: say("followed.paper"), accent: true })}</div>
       <div>${restarted && note({ lead: say("followed.restarted"), text: say("followed.restarted_text"), accent: true })}${key(view)}
       ${section({ id: "followed-code", title: say("followed.code"), aside: at(view, view.told_ms), kind: "", inside: told(view) })}
       ${way({ label: say("followed.anew"), note: say("followed.anew_note"), mark: "photo", href: "#/follow" })}
