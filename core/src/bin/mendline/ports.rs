@@ -4,7 +4,7 @@
 
 use std::fs::File;
 use std::io::{Error, ErrorKind, Read, Result, Write};
-use std::path::{Path, PathBuf};
+use std::path::Path;
 
 use mendline_core::facts::{Moment, Sensed};
 
@@ -62,7 +62,7 @@ pub fn free_bytes(folder: &Path) -> Option<u64> {
 ///
 /// Errors: the system names no home.
 #[cfg(not(any(target_os = "android", target_os = "ios")))]
-pub fn usual_folder() -> Result<PathBuf> {
+pub fn usual_folder() -> Result<std::path::PathBuf> {
     let data = dirs::data_dir().ok_or_else(|| Error::new(ErrorKind::NotFound, "the system names no data folder"))?;
     Ok(data.join("mendline"))
 }
