@@ -11,14 +11,18 @@ function parsed(root, text) {
   const template = root.ownerDocument.createElement("template");
   template.innerHTML = text;
   keepTogether(template.content, root.ownerDocument.documentElement.lang);
-  shown.set(root, { text, states: [...template.content.querySelectorAll(STATED)].map(({ checked, value }) => ({ checked, value })) });
   return template.content;
 }
 
+const statesOf = (node) => [...node.querySelectorAll(STATED)].map(({ checked, value }) => ({ checked, value }));
+
 /** Puts `text` in the place of `root`'s children: for a new screen, which has nothing to keep. */
 export function place(root, text) {
-  root.replaceChildren(parsed(root, String(text)));
+  const fresh = parsed(root, String(text));
+  const states = statesOf(fresh);
+  root.replaceChildren(fresh);
   for (const child of root.children) setVarsBelow(child);
+  shown.set(root, { text: String(text), states });
 }
 
 /** Changes `root`'s children so that they equal `text`. Keeps elements of the same tag and id, and those of the same place and tag. */
@@ -28,7 +32,11 @@ export function patch(root, text) {
   const fresh = parsed(root, String(text));
   const typed = root.contains(document.activeElement) && document.activeElement.matches("input, textarea") && document.activeElement;
   const before = typed && typed.getBoundingClientRect().top;
+  const states = statesOf(fresh);
+  // Until all is in its place, nothing is said to be shown: a drawing that breaks off is made whole by the next.
+  shown.delete(root);
   patchChildren(root, fresh);
+  shown.set(root, { text: String(text), states });
   // Whoever types keeps the field under the finger, whatever came above it.
   const moved = typed && typed.isConnected ? typed.getBoundingClientRect().top - before : 0;
   if (moved !== 0) scrollBy(0, moved);

@@ -129,3 +129,23 @@ fn tried(name: &str, given: Value) -> Tried {
     });
     Tried { name: name.into(), given, fields, output, said, problem }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::words::{Language, Reader, for_reader};
+
+    #[test]
+    fn the_list_and_what_was_tried_name_their_source_in_the_words_of_the_reader() {
+        let said = |language| {
+            for_reader(Reader { language, ..Reader::default() }, || {
+                let all = shown();
+                let listed = all.as_array().and_then(|all| all.iter().find(|one| one["name"] == "end-thrust")).unwrap();
+                let tried = tried("end-thrust", json!({ "gauge_bar": 1.5, "inside_diameter_mm": 203.2 }));
+                [listed["source"].clone(), tried.output.unwrap()["source"].clone()]
+            })
+        };
+        let begins = |texts: [Value; 2], word: &str| texts.iter().all(|text| text.as_str().unwrap().starts_with(word));
+        assert!(begins(said(Language::En), "statics, ") && begins(said(Language::De), "Statik, "));
+    }
+}

@@ -39,6 +39,7 @@ fn printed(worked: &Worked) -> Check {
 mod tests {
     use super::*;
     use crate::checks::named;
+    use crate::words::{Language, Reader, for_reader};
     use serde_json::json;
 
     #[test]
@@ -52,5 +53,7 @@ mod tests {
         assert_eq!((found.name.as_str(), plain(&found.result).as_str()), ("End thrust", "4864.4 N"));
         assert_eq!(plain(&found.inputs), "Gauge pressure 1.5 bar; Inside diameter 203.2 mm (entered 8 in)");
         assert!(found.formula.starts_with("F = π/4·ID²·p. statics"));
+        let german = Reader { language: Language::De, ..Reader::default() };
+        assert!(for_reader(german, || printed(&worked)).formula.starts_with("F = π/4·ID²·p. Statik"));
     }
 }
