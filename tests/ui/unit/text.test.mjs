@@ -56,10 +56,12 @@ test("within a sentence a first letter becomes small, save in German", () => {
   speakIn("en");
 });
 
-test("a line never ends between a figure and its unit", () => {
-  const said = (text, language) => together(text, language).replaceAll("\u00a0", "_");
+test("a line never ends between a figure and its unit, nor within a range", () => {
+  const said = (text, language) => together(text, language).replaceAll("\u00a0", "_").replaceAll("\u2060", "+");
   assert.equal(said("1.3 bar at 15 °C, 94 % left: 6 min 17 s", "en"), "1.3_bar at 15_°C, 94_% left: 6_min 17_s");
   assert.equal(said("8 to 24 °C in DN 200", "en"), "8 to 24_°C in DN_200");
+  assert.equal(said("stages 8–10, 10:05 – 10:20, N-14 – N-15", "en"), "stages 8–+10, 10:05_–_10:20, N-14 – N-15");
+  assert.equal(said("8–10", "en"), "8–+10");
   assert.equal(said("4 minutes, 3 m.", "en"), "4 minutes, 3_m.");
   assert.equal(said("« 5 mètres » ? Oui : 3 m", "fr"), "«_5 mètres_»_? Oui_: 3_m");
 });
