@@ -22,7 +22,10 @@ export function tempRule({ id, temps, limit: warmest, limit_says: says, label })
     ${rule(from, to, named)}${line("d-thin", "0%", 58, "100%", 58)}
     ${limit !== undefined && html`${line("d-heavy", x(limit), 24, x(limit), 67)}${text(...limitWords(limit, from, to, x), 18, says, { bold: true, end: limitEnd(limit, from, to) })}`}
     ${sorted.map(({ degrees }) => at(x(degrees), 56, degrees > limit ? html`<path class="d-trouble" d="M0 0L-7 -12H7Z"/>` : html`<path class="d-ink" d="M0 0L-6 -11H6Z"/>`))}
-    ${sorted.map(({ name, degrees }, i) => text(x(degrees), crowded(sorted, i, to - from) ? 25 : 41, `${name} ${number(degrees, multiple(degrees, 1) ? 0 : 1)}`, { halo: true, bold: degrees > limit, ...side(sorted, i, to - from) }))}` });
+    ${sorted.map(({ name, degrees }, i) => {
+      const { from: place = degrees, ...side } = sideOf(sorted, i, to - from, limit);
+      return text(x(place), crowded(sorted, i, to - from) ? 25 : 41, `${name} ${number(degrees, multiple(degrees, 1) ? 0 : 1)}`, { halo: true, bold: degrees > limit, ...side });
+    })}` });
 }
 
 const apart = (sorted, i, j, whole) => (sorted[j] === undefined ? 1 : Math.abs(sorted[i].degrees - sorted[j].degrees) / whole);
@@ -30,12 +33,16 @@ const apart = (sorted, i, j, whole) => (sorted[j] === undefined ? 1 : Math.abs(s
 // Between two close neighbours there is no room: its words stand one line higher.
 const crowded = (sorted, i, whole) => apart(sorted, i, i - 1, whole) < 1 / 5 && apart(sorted, i, i + 1, whole) < 1 / 5;
 
-// Neighbours closer than a fifth of the rule lean away from each other, the more the closer they are.
-function side(sorted, i, whole) {
+// Neighbours closer than a fifth of the rule lean away from each other, the more the closer they are. Whoever has room keeps off
+// the line of the limit: its words end or begin there.
+function sideOf(sorted, i, whole, limit) {
   const [before, after] = [apart(sorted, i, i - 1, whole), apart(sorted, i, i + 1, whole)];
   if (crowded(sorted, i, whole)) return { end: "middle" };
   if (after < 1 / 5) return { end: "end", dx: after < 0.08 ? -1 : 6 };
   if (before < 1 / 5) return { dx: before < 0.08 ? 3 : -6 };
+  const off = (limit - sorted[i].degrees) / whole;
+  if (off >= 0 && off < 1 / 8) return { from: limit, end: "end", dx: -4 };
+  if (off < 0 && off > -1 / 8) return { from: limit, dx: 4 };
   // A neighbour that leans this way takes the room up to here.
   if (before < 1 / 3 && apart(sorted, i - 1, i - 2, whole) < 1 / 5) return { dx: -6 };
   if (after < 1 / 3 && apart(sorted, i + 1, i + 2, whole) < 1 / 5) return { end: "end", dx: 6 };

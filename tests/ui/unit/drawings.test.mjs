@@ -116,6 +116,12 @@ test("temperature rule: what is warmer than the limit has another shape", () => 
   assert.match(words(text), /17\.5 °C gives 27:36 pipe 12 air 21 resin 24/);
 });
 
+test("temperature rule: words with room keep off the line of the limit", () => {
+  const text = sound(tempRule({ id: "t", temps: [{ name: "pipe", celsius: 12.8 }, { name: "air", celsius: 13.1 }, { name: "resin", celsius: 19.2 }], limit: 21, limit_says: "no go above 21 °C", label: "x" }));
+  const limit = /class="d-heavy" x1="([\d.]+%)"/.exec(text)[1];
+  assert.match(text, new RegExp(`x="${limit}" y="41" dx="-4" text-anchor="end">resin 19.2<`));
+});
+
 test("temperature rule draws without a limit and below zero", () => assert.match(words(sound(tempRule({ id: "t", temps: [{ name: "air", celsius: -2.5 }], label: "x" }))), /air \u22122\.5/));
 
 const T = Date.UTC(2026, 9, 14, 8, 30);
