@@ -178,6 +178,12 @@ export function time(atMs, offsetMin, seconds = false) {
   return seconds ? `${text}:${pad(d.getUTCSeconds(), true)}` : text;
 }
 
+/** Returns local time of day, with the day behind it where that is not the day of `nowMs`: `02:10, Thu 15 Oct`. */
+export function timeSeen(atMs, nowMs, offsetMin) {
+  const other = day(atMs, offsetMin);
+  return other === day(nowMs, offsetMin) ? time(atMs, offsetMin) : `${time(atMs, offsetMin)}, ${other}`;
+}
+
 // The names stand in the catalogue: an engine that writes dates itself reads its tables first, which takes as long as a screen.
 const named = (list, n) => say(list).split(" ")[n];
 const ofMonth = (d) => say("date.day", { day: d.getUTCDate(), month: named("date.months", d.getUTCMonth()) });

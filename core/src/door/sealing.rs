@@ -72,8 +72,10 @@ impl Visit<'_> {
         let mut verdict = check_file(name, bytes, &Trusted::people(&self.people));
         let (later, why) = self.replaced(&verdict)?;
         if let Some(why) = why {
-            let by = later.as_ref().map_or_else(|| "voided".to_owned(), |later| format!("superseded by {later}"));
-            verdict.says = format!("{} In this folder it is {by}: {why}", verdict.says);
+            verdict.says = match &later {
+                Some(later) => format!("{} In this folder it is superseded by {later}: {why}", verdict.says),
+                None => format!("{} In this folder it is voided: {why}", verdict.says),
+            };
         }
         verdict.superseded_by = later;
         self.store.begun = Some(Box::new(Begun::with(&verdict)));

@@ -88,7 +88,11 @@ rule-ratio_outside = The ratio of A to B is { $ratio_permille } per 1000; the sh
     .way-out = The foreman decides.
 rule-mixing_short = Mixed for { $mixed_ms }; the sheet asks { $least_ms }.
     .way-out = The foreman decides.
-rule-late_fill_in = { $count } answers of the wet-out were filled in later.
+rule-late_fill_in =
+    { $count ->
+        [one] { $count } answer of the wet-out was filled in later.
+       *[other] { $count } answers of the wet-out were filled in later.
+    }
 rule-centre_shifted = From the actual centre the cover is { $cover_um }; { $required_um } is asked.
     .way-out = Move it to the mark, or ask the foreman.
 rule-late_inflation = Target pressure came { $late_ms } after the working time was over.
@@ -145,7 +149,11 @@ rule-photo_missing = A photo is missing: { $what }.
     .way-out = Take it, or ask the foreman.
 rule-new_attempt_asked = The attempt is doubtful, and the contract asks for a new one.
     .way-out = Reject, and begin a new attempt.
-rule-departure_open = { $count } departures wait for the foreman.
+rule-departure_open =
+    { $count ->
+        [one] { $count } departure waits for the foreman.
+       *[other] { $count } departures wait for the foreman.
+    }
     .way-out = The foreman waives each with a reason, or rejects.
 rule-foreman_needed = Only a foreman can do this.
     .way-out = Pick a foreman.

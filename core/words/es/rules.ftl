@@ -95,7 +95,7 @@ rule-late_inflation = La presión objetivo llegó { $late_ms } después de acaba
     .way-out = El encargado decide después de la cámara.
 rule-late_tap_in_favour = { $what } se pulsó { $ago_ms } después de ocurrir, a favor de la cuadrilla.
     .way-out = Decide el encargado.
-rule-pressure_lost = La presión neta bajó a { $net_pa }, menos que { $least_pa } de la ficha, antes de cumplir el tiempo a presión.
+rule-pressure_lost = La presión neta bajó a { $net_pa }, menos que los { $least_pa } de la ficha, antes de cumplir el tiempo a presión.
     .way-out = Fotos de la vuelta completa; decide el encargado.
 rule-window_missed = { $gauge_pa } está fuera del rango de { $lower_pa } a { $upper_pa }.
     .way-out = Vuelva al rango; estos minutos no cuentan.
@@ -185,7 +185,7 @@ rule-clock_set = El reloj se cambió en { $by_ms }.
 ### Las partes de un registro y cómo se corrige cada una
 
 whole-line = La tubería
-whole-defect = El daño
+whole-defect = El defecto
 whole-repair = La reparación
 whole-contract = El contrato
 whole-resin = La ficha técnica de la resina

@@ -1,7 +1,7 @@
 import test from "node:test";
 import assert from "node:assert/strict";
 import { speakIn } from "../words.mjs";
-import { date, day, figure, hours, minSec, minutes, number, quantity, range, short, span, time, typed } from "../../../ui/format.js";
+import { date, day, figure, hours, minSec, minutes, number, quantity, range, short, span, time, timeSeen, typed } from "../../../ui/format.js";
 
 test("a quantity carries its unit and a true minus", () => {
   assert.equal(quantity("m", 18_570_000), "18.57\u00a0m");
@@ -47,6 +47,8 @@ test("a moment is shown in the local time that was recorded with it", () => {
   assert.equal(date(AT, 120), "14\u00a0Oct\u00a02026");
   assert.equal(day(AT, 120), "Wed\u00a014\u00a0Oct");
   assert.equal(day(AT, -720), "Tue\u00a013\u00a0Oct");
+  assert.equal(timeSeen(AT, AT + 10 * 3600e3, 120), "13:36");
+  assert.equal(timeSeen(AT + 11 * 3600e3, AT, 120), "00:36, Thu\u00a015\u00a0Oct");
 });
 
 test("clock positions", () => {

@@ -1,6 +1,6 @@
 // What every screen of a repair knows and sends: its addresses, its requests, its moments.
 
-import { time } from "../../format.js";
+import { time, timeSeen } from "../../format.js";
 
 /** Returns the address of a side screen of this repair. */
 export const to = (view, sub = "") => `#/repair/${view.repair.id}${sub && `/${sub}`}`;
@@ -25,6 +25,9 @@ export const agoLink = (view, key) => ({ min: agoOf(view, key) / 60_000, href: t
 
 /** Returns a moment as local time of day. */
 export const at = (view, ms, seconds = false) => time(ms, view.now?.offset_min ?? 0, seconds);
+
+/** Returns local time of day, with its day where that is not today: a cure or a closure may end tomorrow. */
+export const upTo = (view, ms) => timeSeen(ms, view.now?.at_ms ?? ms, view.now?.offset_min ?? 0);
 
 /** Returns the core's moment, in ms. */
 export const nowOf = (view) => view.now?.at_ms ?? 0;

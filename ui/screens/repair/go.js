@@ -9,7 +9,7 @@ import { count } from "../../parts/count.js";
 import { act, deck, usual } from "../../parts/deck.js";
 import { ends, tape } from "../../parts/tape.js";
 import { say } from "../../text/say.js";
-import { at, attempt, frame, to } from "./frame.js";
+import { at, attempt, frame, to, upTo } from "./frame.js";
 import * as measure from "./measure.js";
 import { onTheRule } from "./temps.js";
 import { pace, storing } from "./worked.js";
@@ -44,4 +44,4 @@ function rule({ temperatures, budget }) {
 }
 
 // What is closed for the crew, and until when; the core has looked that each outlasts the hold.
-const closures = (view) => view.repair.plan.choice.closures.length > 0 && conditions(view.repair.plan.choice.closures.map(({ what, until_ms: until }) => ({ state: "met", text: what, note: say("go.until", { at: at(view, until) }) })));
+const closures = (view) => view.repair.plan.choice.closures.length > 0 && conditions(view.repair.plan.choice.closures.map(({ what, until_ms: until }) => ({ state: "met", text: what, note: say("go.until", { at: upTo(view, until) }) })));

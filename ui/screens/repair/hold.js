@@ -13,7 +13,7 @@ import { pending, tape } from "../../parts/tape.js";
 import { way } from "../../parts/way.js";
 import { say } from "../../text/say.js";
 import { lineOf } from "./drawn.js";
-import { at, attempt, computed, frame, nowOf, tell, to, where } from "./frame.js";
+import { at, attempt, computed, frame, nowOf, tell, to, upTo, where } from "./frame.js";
 import { inTheWay, withoutTasks } from "./gate.js";
 import { chart } from "./hold-chart.js";
 import { leak } from "./leak.js";
@@ -69,7 +69,7 @@ function checks(view) {
   const last = lastWater(view);
   return [
     { state: "open", text: say("hold.check_water"), note: [last && say("hold.water_was", { n: quantity("m", last.upstream_um), at: at(view, last.at_ms), node: where(view).strong }), say("hold.check_water_note")].filter(Boolean).join(" ") },
-    ...view.repair.plan.choice.closures.map(({ what, until_ms: until }) => ({ state: until > nowOf(view) ? "met" : "failed", text: what, note: say("go.until", { at: at(view, until) }) })),
+    ...view.repair.plan.choice.closures.map(({ what, until_ms: until }) => ({ state: until > nowOf(view) ? "met" : "failed", text: what, note: say("go.until", { at: upTo(view, until) }) })),
     { state: felt ? (felt[1] ? "met" : "failed") : "open", text: say(felt ? (felt[1] ? "hold.sample_hard" : "hold.sample_soft") : "hold.sample_open"), note: say("hold.sample_note"), inside: html`<a class="way" href="${to(view, "sample")}"><b>${say(felt ? "hold.sample_again" : "hold.sample_feel")}</b></a>` },
   ];
 }

@@ -10,7 +10,7 @@ import { faces } from "../../parts/faces.js";
 import { yesNo } from "../../parts/pair.js";
 import { say } from "../../text/say.js";
 import { lineOf } from "./drawn.js";
-import { at, frame, tell, to } from "./frame.js";
+import { frame, tell, to, upTo } from "./frame.js";
 
 export const title = () => say("lateral.title");
 
@@ -24,7 +24,7 @@ export function render(view) {
     title: title(), mainKind: "stage stack",
     main: html`<p class="lead">${say("lateral.which", { at: quantity("m", lateral.station_um), node: view.repair.line.upstream.name, hour: lateral.clock })}</p>
       ${lineOf(view, { at_m: lateral.station_um / 1e6 })}${lateral.clock >= 1 && lateral.clock <= 12 && faces({ marks: [{ from: lateral.clock, kind: "lateral" }] })}
-      ${early && note({ lead: say("cure.caution"), text: say("lateral.early", { at: at(view, view.cure.until_ms) }) })}
+      ${early && note({ lead: say("cure.caution"), text: say("lateral.early", { at: upTo(view, view.cure.until_ms) }) })}
       ${form({ id: "lateral", then: to(view), does: tell(view, { command: "report", happening: { what: "lateral_opened", lateral: index } }), inside: html`
         ${entry({ id: "open", name: "command.happening.open_pct", label: say("lateral.open"), aside: say("lateral.asked", { least: contract.lateral_open_least_pct.value, most: contract.lateral_open_most_pct.value }), unit: "%", step: 1, min: 0, max: 150, value: typed["command.happening.open_pct"] ?? "100" })}
         <p class="entry-label">${say("lateral.coupon")}</p>${yesNo({ legend: say("lateral.coupon"), name: "command.happening.coupon", picked: typed["command.happening.coupon"], quiet: true })}` })}

@@ -23,7 +23,7 @@ export function render(view) {
   return frame(view, {
     title: title(), mainKind: "review",
     main: html`<div class="review-cols"><div>${signed(view)}</div><aside class="sign section"><h2>${say("signs.title")} <small>${say("signs.of", { n: ROLES.filter(drawn).length, of: ROLES.length })}</small></h2>
-      ${signatures(view)}${open && role && pad(view, role, me)}${open && !role && next && note({ lead: say("sign.next", { role: say(`role.${next}`) }), text: say("sign.next_text"), accent: true })}
+      ${signatures(view)}${open && role && pad(view, role, me)}${open && !role && next && note({ lead: say("sign.next", { role: within(say(`role.${next}`)) }), text: say("sign.next_text"), accent: true })}
       ${open ? note({ lead: say("sign.honest"), text: say("sign.honest_text") }) : html`<p>${say(view.repair.issued ? "sign.issued" : "sign.not_yet")}</p>`}${open && sending(view)}${open && inTheWay(view)}</aside></div>`,
     foot: foot(view, { open, role, next, me }),
   });

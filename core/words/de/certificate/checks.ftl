@@ -5,7 +5,7 @@
 cert-mod-fails_by = VERFEHLT um { $text }
 cert-mod-kn = { $force } ({ $inside }, { $pressure })
 cert-mod-and_g_h_a_kn = , und ρ g h A = { $force } mehr aus { $head } Wasser hinter einem Packer, der die Haltung verschließt
-cert-mod-end_thrust_if_an_end = Endkraft, wenn ein Ende nachgibt: π/4 × ID² × Druck = { $air }{ $water }; aufgerundet. Eine Zahl zum Fernbleiben, kein Bestehenswert.
+cert-mod-end_thrust_if_an_end = Axialschub, wenn ein Ende nachgibt: π/4 × ID² × Druck = { $air }{ $water }; aufgerundet. Eine Zahl zum Abstandhalten, keine Bestehensgrenze.
 
 ## derive/checks/place.rs
 
@@ -43,7 +43,7 @@ cert-place-too_far_for_its_accuracy = zu weit für seine Genauigkeit
 cert-place-accuracy_not_known = Genauigkeit nicht bekannt
 cert-place-phone_from_the_node = Telefon { $distance } vom Knoten: { $can_be }
 cert-place-place_on_the_map = Ort auf der Karte
-cert-place-viewed_again_cleaned = erneut besichtigt − gereinigt
+cert-place-viewed_again_cleaned = nochmals befahren − gereinigt
 cert-place-clean_pipe = Sauberes Rohr
 
 ## derive/checks/pressure.rs
@@ -62,7 +62,7 @@ cert-pressure-net_pressure = Nettodruck
 
 ## derive/checks/resin.rs
 
-cert-resin-w_wet_out_push_loading = W − Tränkung − Einschub × Ladefaktor − Anschließen und Aufblasen − Reserve
+cert-resin-w_wet_out_push_loading = W − Tränkung − Einfahren × Faktor mit Kurzliner − Anschließen und Aufblasen − Reserve
 cert-resin-time_budget_at = Zeitbudget um { $at }
 cert-resin-joined_second_go = Mischbeginn − zweite Freigabe
 cert-resin-age_of_temperatures = Alter der Temperaturen

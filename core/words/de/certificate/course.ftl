@@ -3,13 +3,13 @@
 ## derive/course.rs
 
 cert-course-parts_joined = Mischbeginn { $at }
-cert-course-air_line_joined = Luftleitung angeschlossen { $at }
+cert-course-air_line_joined = Luftschlauch angeschlossen { $at }
 cert-course-reached = { $pressure } erreicht { $at }
-cert-course-insertion_begun = Einführen begonnen { $at }
+cert-course-insertion_begun = Einfahren begonnen { $at }
 cert-course-reported_after_target_pressure = {" "}(nach Solldruck gemeldet)
-cert-course-by_counter = , { $counter } am Zähler
+cert-course-by_counter = , { $counter } laut Zählwerk
 cert-course-at_the_mark = an der Marke { $at }{ $late }{ $counter }
-cert-course-mark_from_the_reading_point = Marke { $path } ab Ablesestelle
+cert-course-mark_from_the_reading_point = Marke { $path } ab Ablesepunkt
 cert-course-on_the_mark = auf der Marke
 cert-course-past_the_mark = { $length } hinter der Marke
 cert-course-short_of_the_mark = { $length } vor der Marke
@@ -25,7 +25,7 @@ cert-course-coupon_out = Ausschnitt geborgen
 cert-course-coupon_not_out = AUSSCHNITT NICHT GEBORGEN
 cert-course-lateral_cut = Anschluss gefräst { $at }, { $coupon }
 cert-course-tightness_test = Dichtheitsprüfung { $at }
-cert-course-by_counter_2 = {" "}({ $counter } am Zähler)
+cert-course-by_counter_2 = {" "}({ $counter } laut Zählwerk)
 cert-course-at_the_mark_not_inflated = an der Marke { $at }{ $counted }, nicht aufgeblasen
 cert-course-sound = unversehrt
 cert-course-not_sound = NICHT UNVERSEHRT
@@ -37,8 +37,8 @@ cert-hold-no_attempt_was_begun = kein Versuch wurde begonnen
 cert-hold-the_parts_were_never_joined = kein Mischbeginn
 cert-hold-target_pressure_was_never_reached = Solldruck wurde nie erreicht
 cert-hold-the_readings_cant_be_put = die Ablesungen lassen sich nicht ordnen
-cert-hold-required_the_longest_of_the = { $required } verlangt, das Längste des Datenblatts: { $at } ist kälter als seine Tabelle
-cert-hold-required_at_the_coldest = { $required } verlangt bei { $at }, der kältesten
+cert-hold-required_the_longest_of_the = { $required } verlangt, die längste Zeit des Datenblatts: { $at } ist kälter als seine Tabelle
+cert-hold-required_at_the_coldest = { $required } verlangt bei { $at }, dem kältesten Wert
 cert-hold-out_of_window_not_witnessed = { $outside } außerhalb des Bereichs, { $lost } nicht belegt
 cert-hold-counted_of_it_from_joining = { $all } gezählt, davon { $before } von Mischbeginn bis Druck
 cert-hold-counted = { $all } gezählt
@@ -49,14 +49,14 @@ cert-hold-the_device_was_started_anew = das Gerät wurde dazwischen neu gestarte
 cert-said-does_not_apply_because = entfällt, weil { $because }
 cert-said-not_right_because = nicht in Ordnung, weil { $because }
 cert-said-cleaned = gereinigt { $at }{ $how }
-cert-said-viewed_again = erneut besichtigt { $at }{ $found }
+cert-said-viewed_again = nochmals befahren { $at }{ $found }
 cert-said-inside = innen { $range }{ $how }
 cert-said-packer_test_held_for_drop = Packerprüfung { $pressure }, gehalten { $time }, Abfall { $drop }
 cert-said-bare_ends_front_rear = freie Packerenden { $front } vorn, { $rear } hinten
 cert-said-parts = Komponenten: { $how }{ $a }{ $b }
 cert-said-mixed = gemischt { $time }
 cert-said-seam_at = Naht bei { $hour }
-cert-said-pulled_by_sleeve_membrane_binding = gezogen am { $by }; Trennfolie: { $sleeve }; Membran: { $membrane }; Fixierung: { $binding }
+cert-said-pulled_by_sleeve_membrane_binding = gezogen an: { $by }; Trennfolie: { $sleeve }; Membran: { $membrane }; Fixierung: { $binding }
 cert-said-to = { $what }: { $mass }, nach { $where }{ $ticket }
 cert-said-below = unten: { $who }
 cert-said-somebody_below_nobody_says_who = jemand unten, niemand sagt wer
@@ -78,7 +78,7 @@ cert-stages-in_attempt = In Versuch { $from }: { $what }
 cert-stages-waiting_for_full_cure = warten auf Aushärtung
 cert-stages-test_push = Probefahrt
 cert-stages-valid_from_attempt = Gültig aus Versuch { $n }: { $what }.
-cert-stages-pipe_viewed_again = {" "}Rohr erneut besichtigt { $at }.
+cert-stages-pipe_viewed_again = {" "}Rohr nochmals befahren { $at }.
 cert-stages-suitability = Eignung
 cert-stages-permit = Erlaubnisschein
 cert-stages-flow_control = Wasserhaltung
@@ -90,10 +90,10 @@ cert-stages-instruments = Messgeräte
 cert-tasks-from_paper = {" "}(vom Papier)
 cert-tasks-does_not_apply_because = { $label }: entfällt, weil { $because }
 cert-tasks-not_right_because = { $label }: NICHT IN ORDNUNG, weil { $because }
-cert-tasks-the_method_statement = die Arbeitsanweisung
+cert-tasks-the_method_statement = der Arbeitsanweisung
 cert-tasks-air_read = Luft gemessen { $times }: { $words }
 cert-tasks-temperatures = Temperaturen { $times }: { $words }
-cert-tasks-full_turn_at_both_edges = ganze Runde an beiden Rändern { $at }
+cert-tasks-full_turn_at_both_edges = 360°-Schwenk an beiden Rändern { $at }
 cert-tasks-waste = Abfall { $at }
 
 ## derive/when.rs
@@ -196,10 +196,10 @@ cert-count-readings = { $count ->
    *[other] { $count } Ablesungen
   }
 cert-hold-counted_bare = { $all }, davon { $before } von Mischbeginn bis Druck
-cert-said-ticket = , Beleg{" "}
+cert-said-ticket = , Begleitschein{" "}
 cert-count-plugs_out = { $count ->
-    [one] { $count } Blase entfernt
-   *[other] { $count } Blasen entfernt
+    [one] { $count } Absperrblase entfernt
+   *[other] { $count } Absperrblasen entfernt
   }
 cert-tasks-confirmed = { $count ->
     [one] { $count } weitere Aufgabe

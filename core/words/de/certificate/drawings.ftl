@@ -24,7 +24,7 @@ cert-clock-lateral = Anschluss
 
 cert-line-the_line_to_scale = Die Haltung im Maßstab
 cert-line-patch_at = Kurzliner bei { $stretch }
-cert-line-the_line_to_scale_left = Die Haltung im Maßstab, { $upstream } links, Fluss nach rechts; { $patch }; { $laterals }
+cert-line-the_line_to_scale_left = Die Haltung im Maßstab, { $upstream } links, Fließrichtung nach rechts; { $patch }; { $laterals }
 cert-line-no_lateral = kein Anschluss
 cert-line-opened_to = , zu { $percent } % geöffnet
 cert-line-dn_oclock = { $at } { $unit } (DN { $dn }, { $hour } Uhr{ $opened })
@@ -32,7 +32,7 @@ cert-line-laterals_at = Anschlüsse bei { $each }
 cert-line-laterals_dn = Anschlüsse DN { $dn }
 cert-line-dn_of_a_lateral_in = DN eines Anschlusses in Klammern
 cert-line-of_them_without_their_figures = ; { $hidden } davon ohne ihre Zahlen, die in den Vermerken stehen
-cert-line-1_seen_from_above_flow = 1 : { $scale }, von oben gesehen, Fluss von links nach rechts; { $laterals }{ $hidden }
+cert-line-1_seen_from_above_flow = 1 : { $scale }, von oben gesehen, Fließrichtung nach rechts; { $laterals }{ $hidden }
 cert-line-defect_no_patch = Schaden, kein Kurzliner
 cert-line-0_from = 0 { $unit } ab { $name }
 

@@ -1,28 +1,28 @@
 ### What came of checking a record, said again for a reader of another language.
 
 ## What came of checking a record
-again-check-the_first_entry_does_not_open = Der erste Eintrag eröffnet keine Reparatur.
-again-check-the_head_does_not_belong_to = Der Kopf gehört nicht zum letzten Eintrag: Am Ende fehlen Einträge.
+again-check-the_first_entry_does_not_open = Der erste Eintrag legt keine Reparatur an.
+again-check-the_head_does_not_belong_to = Der Kettenkopf gehört nicht zum letzten Eintrag: Am Ende fehlen Einträge.
 again-check-what_stands_at_the_top_of = Was oben in der Datei steht, weicht von ihren Einträgen ab.
 again-check-every_entry_follows_from_the_one = Jeder Eintrag folgt aus dem vorigen; seit dem Schreiben wurde nichts geändert.
-again-check-a_rehearsal_not_a_record = Eine Übung, keine Aufzeichnung.
-again-check-the_record_is_complete = Die Aufzeichnung ist vollständig.
-again-check-the_record_is_of_a_patch = Die Aufzeichnung gilt einem zurückgewiesenen Kurzliner.
-again-check-the_record_is_of_a_defect = Die Aufzeichnung gilt einem nicht reparierten Schaden.
+again-check-a_rehearsal_not_a_record = Eine Übung, kein Nachweis.
+again-check-the_record_is_complete = Das Protokoll ist vollständig.
+again-check-the_record_is_of_a_patch = Das Protokoll gilt einem abgelehnten Kurzliner.
+again-check-the_record_is_of_a_defect = Das Protokoll gilt einem nicht reparierten Schaden.
 again-check-but_several_devices_went_on_apart = Aber mehrere Geräte haben getrennt weitergemacht, und niemand hat gewählt, was zählt.
 again-check-but_the_repair_is_not_complete = Aber die Reparatur ist nicht vollständig oder nicht unterschrieben.
-again-check-it_supersedes_number_reason = Er ersetzt { $number }: { $reason }
+again-check-it_supersedes_number_reason = Ersetzt wird { $number }: { $reason }
 again-check-entry_place_does_not_fit_flaw = Eintrag { $place } passt nicht: { $flaw }.
 again-check-its_bytes_no_longer_give_its = seine Bytes ergeben nicht mehr seinen Hash, also wurde darin etwas geändert
-again-check-it_follows_prev_which_is_missing = er folgt auf { $prev }, und das fehlt
+again-check-it_follows_prev_which_is_missing = er folgt auf { $prev }, und der fehlt
 again-check-the_next_entry_of_that_device = der nächste Eintrag dieses Geräts müsste Nummer { $expected } sein, also fehlen Einträge
 again-check-that_device_has_already_written_another = dieses Gerät hat schon einen anderen Eintrag mit dieser Nummer geschrieben
 again-check-it_does_not_follow_the_entry = er folgt nicht auf den Eintrag, den das Gerät davor geschrieben hat
 again-check-the_entries_before_it_are_named = die Einträge davor sind doppelt oder in falscher Folge genannt
 again-check-its_bytes_are_whole_but_cant = seine Bytes sind ganz, aber nicht lesbar ({ $what })
-again-check-this_is_not_a_record_of = Das ist keine Aufzeichnung von Mendline: { $problem }.
-again-check-this_record_has_the_form_form = Diese Aufzeichnung hat die Form { $form }; dieses Programm liest { $own }.
-again-check-this_file_is_larger_than_the = Diese Datei ist größer als die Aufzeichnung jeder Reparatur (höchstens { $most } MB) und wurde nicht gelesen. Die Aufzeichnung einer Reparatur verlangen.
+again-check-this_is_not_a_record_of = Das ist kein Protokoll von Mendline: { $problem }.
+again-check-this_record_has_the_form_form = Dieses Protokoll hat die Form { $form }; dieses Programm liest { $own }.
+again-check-this_file_is_larger_than_the = Diese Datei ist größer als das Protokoll jeder Reparatur (höchstens { $most } MB) und wurde nicht gelesen. Das Protokoll einer Reparatur verlangen.
 
 ## The file and its keys
 again-check-this_is_not_a_pdf = Das ist kein PDF.
@@ -31,7 +31,7 @@ again-check-this_pdf_is_damaged_and_cant = Dieses PDF ist beschädigt und nicht 
 again-check-it_has_no_catalog = ihm fehlt der Katalog
 again-check-its_parts_contradict_each_other = seine Teile widersprechen einander
 again-check-it_has_fields_fields_for_signatures = Es hat { $fields } Felder für Signaturen; { $most } sind erlaubt.
-again-check-the_signature_name_does_not_hold = Die Signatur „{ $name }“ hält nicht: { $why }.
+again-check-the_signature_name_does_not_hold = Die Signatur „{ $name }“ ist ungültig: { $why }.
 again-check-more_bytes_were_added_after_the = Nach der letzten Signatur kamen { $more } Bytes hinzu.
 again-check-its_value_is_no_signature = ihr Wert ist keine Signatur
 again-check-it_is_of_another_kind_than = sie ist von anderer Art als PAdES
@@ -68,9 +68,9 @@ again-check-the_description_of_the_file = die Beschreibung der Datei
 again-check-a_signature = eine Signatur
 again-check-the_structure = die Struktur
 again-check-what_a_page_shows = was eine Seite zeigt
-again-check-the_record_is_not_inside = Die Aufzeichnung ist nicht enthalten.
-again-check-the_record_inside_cant_be_read = Die Aufzeichnung darin ist nicht lesbar.
-again-check-of_the_pages_only_the_main = Von den Seiten wurden nur die Hauptwerte mit der Aufzeichnung verglichen: Eine andere Version des Programms hat sie gemacht, oder sie sagen etwas, das die Aufzeichnung nicht enthält.
+again-check-the_record_is_not_inside = Das Protokoll ist nicht enthalten.
+again-check-the_record_inside_cant_be_read = Das Protokoll darin ist nicht lesbar.
+again-check-of_the_pages_only_the_main = Von den Seiten wurden nur die Hauptwerte mit dem Protokoll verglichen: Eine andere Version des Programms hat sie gemacht, oder sie sagen etwas, das nicht im Protokoll steht.
 again-check-no_key_has_signed_this_file = Kein Schlüssel hat diese Datei signiert: Sie ließe sich spurlos ändern.
 again-check-the_key_of_the_role_has = Es fehlt die Signatur mit dem Schlüssel von: { $role }.
 again-check-technician = Techniker
@@ -82,19 +82,19 @@ again-check-the_key_of_name_is_revoked_from = Der Schlüssel von { $name } ist s
 again-check-unchanged_since_names_signed_it_whose = Unverändert seit der Signatur von { $names }, { $whose }.
 again-check-unchanged_since_one_and_other_signed = Unverändert seit der Signatur von { $one } und { $other }, { $whose }.
 again-check-with_keys_made_for_practice = mit Schlüsseln zum Üben
-again-check-with_keys_that_say_so_themselves = mit Schlüsseln, die es nur selbst sagen: ihre SHA-256 bei der Firma vergleichen oder ein Zertifikat des Vertrauens nennen
+again-check-with_keys_that_say_so_themselves = mit Schlüsseln, die es nur selbst sagen: ihre SHA-256 beim Auftragnehmer vergleichen oder ein vertrauenswürdiges Zertifikat nennen
 again-check-with_keys_that_you_trust = mit Schlüsseln, denen vertraut wird
 
 ## Pages and photos
-again-check-the_pages_dont_say_what_the = Die Seiten sagen nicht, was die Aufzeichnung darin sagt: { $what }.
-again-check-the_file_has_is_pages_by = Die Datei hat { $is } Seiten; nach der Aufzeichnung darin sind es { $should }.
-again-check-page_number_says_is_by_the = Seite { $number } sagt „{ $is }“; nach der Aufzeichnung darin sagt sie „{ $should }“.
-again-check-the_head_of_the_chain = der Kopf der Kette
+again-check-the_pages_dont_say_what_the = Die Seiten sagen nicht, was das Protokoll darin sagt: { $what }.
+again-check-the_file_has_is_pages_by = Die Datei hat { $is } Seiten; nach dem Protokoll darin sind es { $should }.
+again-check-page_number_says_is_by_the = Seite { $number } sagt „{ $is }“; nach dem Protokoll darin sagt sie „{ $should }“.
+again-check-the_head_of_the_chain = der Kettenkopf
 again-check-the_count_of_entries = die Zahl der Einträge
 again-check-the_number_of_the_certificate = die Nummer des Nachweises
 again-check-the_number_of_the_repair = die Nummer der Reparatur
 again-check-who_signed = wer unterschrieben hat
-again-check-of_photos_changed = Von { $of } Fotos der Aufzeichnung wurden { $changed } seit der Aufzeichnung geändert.
+again-check-of_photos_changed = Von { $of } Fotos des Protokolls seit dem Erfassen geändert: { $changed }.
 again-check-taken_minutes_min_seconds_s_side = { $minutes } min { $seconds } s { $side } dem Erfassen aufgenommen
 again-check-before = vor
 again-check-after = nach

@@ -1,7 +1,7 @@
 ### The words of inspection codes, said again for a reader of another language.
 
 ## Words of codes of EN 13508-2: our own, short
-again-code-unknown_code = unbekannter Code
+again-code-unknown_code = unbekannter Kode
 again-code-kind_not_known = Art unbekannt
 again-code-other_kind = andere Art
 again-code-lengthwise = längs
@@ -23,7 +23,7 @@ again-code-junction_without_manhole = Einmündung ohne Schacht
 again-code-structure_as_the_owner_defines_it = Bauwerk nach Angabe des Betreibers
 again-code-other_structure = anderes Bauwerk
 again-code-clear = klar
-again-code-code_no_longer_used = nicht mehr verwendeter Code
+again-code-code_no_longer_used = nicht mehr verwendeter Kode
 again-code-cloudy = trüb
 again-code-coloured = gefärbt
 again-code-cloudy_and_coloured = trüb und gefärbt
@@ -290,4 +290,4 @@ again-code-dry_or_seal_the_wall_first = Zuerst die Wand trocknen oder abdichten:
 again-code-stop_the_water_first_for_example = Zuerst das Wasser stoppen, etwa durch Injektion, dann nochmals ansehen.
 again-code-find_the_opening_the_water_goes = Die Öffnung suchen, durch die das Wasser austritt, und diese wählen.
 again-code-this_is_not_damage_to_the = Das ist kein Schaden an der Wand.
-again-code-the_code_is_not_known_find = Der Code ist unbekannt: herausfinden, wofür er steht.
+again-code-the_code_is_not_known_find = Der Kode ist unbekannt: herausfinden, wofür er steht.

@@ -7,7 +7,7 @@ again-worked-formula-air_f1417 = T = 0.085·D·K/Q für 1.0 psi, die Hälfte dav
 again-worked-formula-air_en1610 = t = (1/K_p)·ln(p0/(p0 − Δp)); K_p = 12/DN, trockener Beton 16/DN, höchstens 0.058
 again-worked-formula-water_en1610 = V = w·π·DN·L; w 0.15, 0.20 oder 0.40 l/m²
 again-worked-formula-laminate = t = n·m_A/(ρ_f·V_f); m = ρ_r·(t − n·m_A/ρ_f)·Breite·Länge
-again-worked-formula-working_time = ln t gerade gegen 1/T zwischen zwei Zeilen
+again-worked-formula-working_time = ln t linear über 1/T zwischen zwei Zeilen
 again-worked-formula-geodesic = kürzester Weg auf dem Ellipsoid
 again-worked-formula-station = Punkt in dieser Entfernung auf dem kürzesten Weg
 again-worked-formula-atmosphere = Sauerstoff innerhalb seiner Grenzen; die anderen unter ihren
@@ -23,11 +23,11 @@ again-worked-source-air_en1610 = EN 1610, Verfahren L, gelesen in den Baufachlic
 again-worked-source-water_en1610 = EN 1610, Verfahren W, 30 ± 1 min, gelesen als Zitat auf der Seite eines Steinzeugherstellers
 again-worked-source-resin_wall = Geometrie eines Zylinders; Zuschlag für Schrumpf und Wanderung, wie ASTM F1216, 7.2 ihn verlangt (aus dem Gedächtnis), seine Größe aus dem Datenblatt
 again-worked-source-laminate = Faservolumengehalt nach Definition (Mischungsregel), übliche Praxis
-again-worked-source-working_time = Gesetz von Arrhenius: ln t gerade gegen 1/T zwischen zwei Punkten, nie außerhalb (eigene Regel)
-again-worked-source-equivalent_age = ASTM C1074, wirksames Alter in der Form von Arrhenius, 273.15 K für 0 °C; auf Harz sinngemäß übertragen
+again-worked-source-working_time = Gesetz von Arrhenius: ln t linear über 1/T zwischen zwei Punkten, nie außerhalb (eigene Regel)
+again-worked-source-equivalent_age = ASTM C1074, äquivalentes Alter in der Form von Arrhenius, 273.15 K für 0 °C; auf Harz sinngemäß übertragen
 again-worked-source-gas = ideales Gas bei gleichem Volumen, p/T konstant mit Absolutdruck und Kelvin
-again-worked-source-net = Druck am Manometer weniger Süßwasser, 0.0980665 bar/m (NIST SP 811, 2008, B.8)
-again-worked-source-end_thrust = Statik, Druck × Fläche; eine Zahl für den Gefahrenbereich, nie ein Nachweis
+again-worked-source-net = Druck am Manometer minus Süßwasser, 0.0980665 bar/m (NIST SP 811, 2008, B.8)
+again-worked-source-end_thrust = Statik, Druck × Fläche; eine Zahl für den Gefahrenbereich, nie eine Bestehensgrenze
 again-worked-source-geodesy = C. F. F. Karney, Algorithms for geodesics, J. Geodesy 87 (2013), WGS 84, mit der Bibliothek geographiclib-rs
 again-worked-source-atmosphere = 29 CFR 1910.146(b) für Sauerstoff und brennbare Gase, dessen Appendix E für die Alarme
 again-worked-source-as_given = Grenzen wie angegeben

@@ -40,5 +40,5 @@ restore-damaged =
   { $n ->
     [one] 1 Kette war
    *[other] { $n } Ketten waren
-  } schon gebrochen, als gesichert wurde. Sie sind, wie sie waren.
+  } schon gebrochen, als gesichert wurde. Daran wurde nichts geändert.
 restore-people = Erst wählen, wer tippt.

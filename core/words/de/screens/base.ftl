@@ -33,7 +33,7 @@ hold-of = von { $n } min
 hold-tape =
   { $counted } von { $needed } Minuten gezählt{ $pending ->
     [0] {""}
-   *[other] , { $pending } weitere warten auf die nächste Ablesung
+   *[other] , { $pending } weitere mit der nächsten Ablesung
   }
 cure-full = ausgehärtet
 cure-from = ab

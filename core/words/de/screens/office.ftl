@@ -119,7 +119,7 @@ intake-act = Einlesen
 intake-act_note = aus fehlerhafter Datei bleibt nichts
 intake-pick = Haltung wählen
 intake-pick_note = die mit dem Schaden
-line-title = Welcher ist der Schaden?
+line-title = Was ist der Schaden?
 line-observations = Feststellungen
 line-read = { $n } gelesen
 line-picked = Ausgewählt
@@ -146,14 +146,14 @@ line-act =
     [one] 1 als Schaden nehmen
    *[other] { $n } als Schaden nehmen
   }
-line-pick = Einen oder mehrere auswählen
+line-pick = Eine oder mehrere auswählen
 line-pick_note = oder von Hand eingeben
 line-no_drawing = Ohne Länge und Richtung gibt es keine Zeichnung. Den Schaden von Hand eingeben.
 line-drawing = Haltung von { $from } bis { $to } mit { $n } Feststellungen und ihren Uhrzeitlagen
 line-lateral = Anschluss
 line-elsewhere = Anschlüsse bei { $hours } Uhr liegen anderswo in der Haltung.
 line-not_said = in der Datei nicht angegeben
-line-more = { $n } weitere stehen in der Liste.
+line-more = Weitere { $n } in der Liste.
 line-code = Kode { $code }
 line-zero = Bezugspunkt
 line-no_contract = Kein Vertrag in der Ablage.
@@ -209,7 +209,7 @@ caution-hot_text = Gemischtes Harz erhitzt sich von selbst. Nie im Behälter ode
 caution-sewage = Abwasser.
 caution-sewage_text = Waschen vor dem Essen, Trinken oder Rauchen. Jede Schnittwunde abdecken.
 caution-wall = Festigkeit.
-caution-wall_text = Die Wanddicke ist eine Prüfung für einen zugelassenen Ingenieur, keine Bemessung. Der Axialschub ist eine Zahl zum Fernbleiben.
+caution-wall_text = Die Wanddicke ist eine Prüfung für einen zugelassenen Ingenieur, keine Bemessung. Der Axialschub ist eine Zahl zum Abstandhalten.
 help-how = So geht es
 help-how_1 = Die große Taste unten ist der nächste Schritt. Ist sie gesperrt, sagt der Bildschirm, warum und was sie öffnet.
 help-how_2 = Was geschehen ist, wird sofort erfasst, auch wenn es eine Regel verletzt. Sagen, wie es war.

@@ -22,16 +22,16 @@ key-change_act = Neue PIN verwenden
 check-originals = Die Originalfotos
 check-originals_what =
   { $n ->
-    [one] Die Aufzeichnung nennt 1 Foto mit seinem SHA-256. Das Original auswählen, um zu sehen, ob es Byte für Byte dasselbe ist.
-   *[other] Die Aufzeichnung nennt { $n } Fotos mit ihrem SHA-256. Die Originale auswählen, um zu sehen, ob sie Byte für Byte dieselben sind.
+    [one] Das Protokoll nennt 1 Foto mit seinem SHA-256. Das Original auswählen, um zu sehen, ob es Byte für Byte dasselbe ist.
+   *[other] Das Protokoll nennt { $n } Fotos mit ihrem SHA-256. Die Originale auswählen, um zu sehen, ob sie Byte für Byte dieselben sind.
   }
 check-originals_files = Originalfotos, so viele wie nötig
 check-originals_more = Weitere Originalfotos
 check-originals_act = Vergleichen
 check-original_found = vorhanden, Byte für Byte:
-check-original_missing = nicht unter den gebrachten Dateien
-check-originals_sum = Von { $of } Fotos sind { $found } Byte für Byte da, { $changed } verändert, { $missing } noch nicht gebracht. Ein nicht gebrachtes Foto sagt nichts über den Nachweis.
+check-original_missing = nicht unter den vorgelegten Dateien
+check-originals_sum = Von { $of } Fotos: { $found } Byte für Byte da, { $changed } verändert, { $missing } noch nicht vorgelegt. Ein nicht vorgelegtes Foto sagt nichts über den Nachweis.
 check-original_changed = verändert: Die Datei trägt seinen Namen und enthält etwas anderes:
-check-original_other = in der Aufzeichnung nicht genannt
+check-original_other = im Protokoll nicht genannt
 check-original_unread = nicht lesbar
 check-original_ask = nachfragen

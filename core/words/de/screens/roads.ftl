@@ -26,7 +26,7 @@ send-missing =
   { $n ->
     [one] 1 Foto ist
    *[other] { $n } Fotos sind
-  } nicht hier oder verändert und nicht dabei. Die Reparatur wird trotzdem gesendet.
+  } nicht dabei: nicht hier oder verändert. Die Reparatur wird trotzdem gesendet.
 send-save_again = Noch einmal speichern
 send-broke_off = Die Datei brach beim Speichern ab. Noch einmal speichern.
 send-saving = Wird gespeichert: { $done } von { $of } MB

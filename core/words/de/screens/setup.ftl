@@ -33,6 +33,6 @@ setup-take_note = ganz oder gar nicht
 sheets-hand_out = Alles als eine Datei sichern
 sheets-hand_out_note = für die anderen Geräte; ohne Personen
 support-title = Für den Support
-support-text = Version, Gerät, Anzahlen, Fehler und Größen. Keine Namen, keine Orte, keine Fotos. Lesen Sie sie, bevor Sie sie weitergeben.
+support-text = Version, Gerät, Anzahlen, Fehler und Größen. Keine Namen, keine Orte, keine Fotos. Vor dem Weitergeben lesen.
 support-save = Diagnosedatei sichern
 support-save_note = nichts wird verschickt

@@ -12,7 +12,7 @@ apart-same_text =
    *[other] { $n } Einträge sind gleich.
   }
 apart-same_until = Der letzte davon ist von { $at }.
-apart-kept = Nichts geht verloren: Was nicht gewählt wird, bleibt im Protokoll und wird als zurückgestellt gedruckt.
+apart-kept = Nichts geht verloren: Was nicht gewählt wird, bleibt im Protokoll und wird als nicht gewählt gedruckt.
 apart-own = Dieses Gerät
 apart-other = Anderes Gerät
 apart-device = Gerät { $id }
@@ -57,11 +57,11 @@ apart-step-voided = Nachweis zurückgezogen: { $detail }
 
 handing-title = Haltezeit übergeben
 handing-note = An ein anderes Telefon; die Minuten laufen dort weiter
-handing-text = Das andere Telefon macht mit dieser Haltezeit weiter: dieselben Minuten, dasselbe Bereich, die letzte Ablesung. Was hier aufgezeichnet ist, bleibt auch hier.
+handing-text = Das andere Telefon macht mit dieser Haltezeit weiter: dieselben Minuten, derselbe Bereich, die letzte Ablesung. Was hier erfasst ist, bleibt auch hier.
 handing-to = An wen (darf leer bleiben)
 handing-together = Beide Telefone beisammen lassen, bis das andere die Haltezeit zeigt.
 handing-act = Übergeben
-handing-act_note = mit beiden Uhren dieses Telefons aufgezeichnet
+handing-act_note = mit beiden Uhren dieses Telefons erfasst
 given-title = Übergeben
 given-way_note = Ein anderes Telefon erinnert jetzt an die Ablesungen
 given-at = Übergeben um { $at }.
@@ -93,7 +93,7 @@ offer-act_tied = nach dem um { $at } fotografierten Code
 offer-clock = Oder seine Uhr eintippen
 offer-clock_field = Sie zeigt (etwa 14:05:30)
 offer-clock_act = Nach dieser Uhr übernehmen
-offer-clock_note = Bringt das Minuten dazu, entscheidet der Polier
+offer-clock_note = Bringt das Minuten dazu, steht der Polier dafür ein
 offer-without = Das andere Telefon ist nicht hier
 offer-without_text = Dann sagt nur die Uhrzeit, wie lange es her ist. Die Minuten seit seiner letzten Ablesung sind nicht belegt.
 offer-without_act = Ohne das Telefon übernehmen
@@ -103,18 +103,18 @@ follow-note = Ein anderes Telefon zeigt sie; ihre Datei ist nicht hier
 follow-no_file = Ohne ihre Datei
 follow-text = Das Telefon mit der Haltezeit zeigt den Code: „Haltezeit übergeben“. Hier fotografieren, bevor jenes Telefon dunkel ist.
 follow-clock = Nur die Uhr kommt herüber.
-follow-clock_text = Die Aufzeichnung bleibt auf dem anderen Telefon. Seine Datei einlesen, sobald es geht.
+follow-clock_text = Das Protokoll bleibt auf dem anderen Telefon. Seine Datei einlesen, sobald es geht.
 follow-before = Schon dunkel? Ein Bild des Codes, das dieses Telefon vorher aufgenommen hat, dient auch.
 follow-act = Haltezeit verfolgen
 follow-act_note = nach dem Code im Bild
 followed-title = Haltezeit auf anderem Telefon
-followed-record = Die Aufzeichnung ist auf dem anderen Telefon.
+followed-record = Das Protokoll ist auf dem anderen Telefon.
 followed-paper = Ablesungen auf Papier schreiben, bis seine Datei hier ist.
 followed-counted = dort gezählt bis { $at }
 followed-tape =
   { $counted } von { $needed } Minuten dort gezählt{ $pending ->
     [0] {""}
-   *[other] , { $pending } weitere hängen an den Ablesungen auf Papier
+   *[other] , { $pending } weitere nur mit den Ablesungen auf Papier
   }
 followed-pending = { $n } weitere, wenn das Papier stimmt
 followed-every = { $at }, dann alle { $n } min

@@ -47,8 +47,8 @@ again-fault-is_damaged_restore_it_from_a = { $path } is damaged: restore it from
 again-fault-next_comes_the_key_of_the = Next comes the key of the { $role }: { $name }, who drew the line.
 again-fault-the_certificate_could_not_be_made = The certificate could not be made. { $problem }
 again-fault-the_certificate_could_not_be_kept = The certificate could not be kept: { $why }. It is not signed. Check the disk.
-again-fault-in_this_folder_it_is = { $whole } In this folder it is { $by }: { $why }
-again-fault-superseded_by = superseded by { $later }
+again-fault-in_this_folder_it_is = { $whole } In this folder it is superseded by { $later }: { $why }
+again-fault-in_this_folder_it_is_voided = { $whole } In this folder it is voided: { $why }
 
 ## Files that come and go
 again-fault-the_top_of_this_record_does = The top of this record does not say what its entries say. Nothing was taken in; ask for the file again.

@@ -52,7 +52,10 @@ plan-hose = Hose from
 plan-mark = Mark on the hose
 plan-mark_rods = Mark on the rods
 plan-from_centre = { $m } from patch centre
-plan-rods = { $n } rods + { $rest }
+plan-rods = { $n ->
+    [one] { $n } rod
+   *[other] { $n } rods
+  } + { $rest }
 plan-mouth = Pipe mouth
 plan-cap = Cleanout
 plan-offset = { $m } from centre of { $node }

@@ -18,7 +18,7 @@ cert-place-no_patch_was_set_or = no se colocó parche, o nadie dijo dónde
 cert-place-patch_of_planned = parche { $this } de { $all }; previsto { $planned } { $sign } { $off }
 cert-place-no_patch_planned = ningún parche previsto
 cert-place-the_mouth_of_the_pipe = la boca de la tubería
-cert-place-the_cap_of_the_cleanout = la tapa del registro
+cert-place-the_cap_of_the_cleanout = la tapa del registro de limpieza
 cert-place-path = recorrido { $length }
 cert-place-rods_and_mark = Varillas y marca
 cert-place-whole_rods_path_rod_mark = varillas enteras = ⌊recorrido / varilla⌋, marca en el resto; recorrido desde { $point } en { $node }
@@ -35,8 +35,8 @@ cert-place-patch = parche
 cert-place-measured_id_inside_the_range = diámetro interior medido dentro de la gama del { $what }
 cert-place-outside = fuera
 cert-place-inside = dentro
-cert-place-station_line_of_the_way = estación / longitud del camino entre ambos nodos en WGS 84
-cert-place-station_of = estación { $at } de { $length }
+cert-place-station_line_of_the_way = distancia / tramo × camino entre ambos nodos en WGS 84
+cert-place-station_of = distancia { $at } de { $length }
 cert-place-no_position_of_the_phone = sin posición del teléfono
 cert-place-can_be = puede ser
 cert-place-too_far_for_its_accuracy = demasiado lejos para su precisión
@@ -63,7 +63,7 @@ cert-pressure-net_pressure = Presión neta
 ## derive/checks/resin.rs
 
 cert-resin-w_wet_out_push_loading = W − impregnación − empuje × factor de carga − conectar e inflar − margen
-cert-resin-time_budget_at = Margen de tiempo { $at }
+cert-resin-time_budget_at = Tiempo sobrante, { $at }
 cert-resin-joined_second_go = A y B juntos − segundo visto bueno
 cert-resin-age_of_temperatures = Antigüedad de las temperaturas
 cert-resin-no_second_go = sin segundo visto bueno

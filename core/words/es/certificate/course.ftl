@@ -3,7 +3,7 @@
 ## derive/course.rs
 
 cert-course-parts_joined = A y B juntos { $at }
-cert-course-air_line_joined = línea de aire conectada { $at }
+cert-course-air_line_joined = manguera de aire conectada { $at }
 cert-course-reached = { $pressure } alcanzados { $at }
 cert-course-insertion_begun = inserción empezada { $at }
 cert-course-reported_after_target_pressure = {" "}(comunicado tras la presión objetivo)
@@ -24,7 +24,7 @@ cert-course-full_cure = curado completo { $at }
 cert-course-coupon_out = recorte fuera
 cert-course-coupon_not_out = RECORTE NO RECUPERADO
 cert-course-lateral_cut = acometida cortada { $at }, { $coupon }
-cert-course-tightness_test = ensayo de estanqueidad { $at }
+cert-course-tightness_test = ensayo de estanquidad { $at }
 cert-course-by_counter_2 = {" "}({ $counter } por contador)
 cert-course-at_the_mark_not_inflated = en la marca { $at }{ $counted }, sin inflar
 cert-course-sound = en buen estado
@@ -55,8 +55,8 @@ cert-said-packer_test_held_for_drop = prueba del packer { $pressure }, mantenida
 cert-said-bare_ends_front_rear = extremos libres { $front } delante, { $rear } detrás
 cert-said-parts = componentes: { $how }{ $a }{ $b }
 cert-said-mixed = mezclado { $time }
-cert-said-seam_at = junta a las { $hour }
-cert-said-pulled_by_sleeve_membrane_binding = sacado por { $by }; funda: { $sleeve }; membrana: { $membrane }; atado: { $binding }
+cert-said-seam_at = costura a las { $hour }
+cert-said-pulled_by_sleeve_membrane_binding = sacado con { $by }; funda: { $sleeve }; membrana: { $membrane }; atado: { $binding }
 cert-said-to = { $what }: { $mass }, a { $where }{ $ticket }
 cert-said-below = abajo: { $who }
 cert-said-somebody_below_nobody_says_who = alguien abajo, nadie dice quién
@@ -116,10 +116,10 @@ cert-working_time-no_row_of_the_sheet = no vale ninguna fila de la ficha
 cert-working_time-outside_the_sheet_its_shortest = fuera de la ficha: su tiempo más corto
 cert-working_time-at_the_warmest = a { $temperature } ({ $whose }, lo más caliente)
 cert-working_time-outside_the_sheet_its_shortest_2 = fuera de la ficha: vale su tiempo más corto
-cert-working_time-late_by = ; TARDE por { $time }
+cert-working_time-late_by = ; { $time } TARDE
 cert-working_time-margin = ; margen { $time }
 cert-working_time-mixed = mezclado
-cert-working_time-soaked = empapado
+cert-working_time-soaked = impregnado
 cert-working_time-at_the_mark = en la marca
 cert-working_time-air_joined = aire conectado
 
@@ -138,7 +138,7 @@ cert-readings-s = S
 cert-readings-p = P
 cert-readings-low = baja
 cert-readings-high = alta
-cert-readings-gap = sin
+cert-readings-gap = falta
 
 ## layout/stages.rs
 
@@ -202,8 +202,8 @@ cert-count-plugs_out = { $count ->
    *[other] { $count } obturadores retirados
   }
 cert-tasks-confirmed = { $count ->
-    [one] { $count } tarea más
-   *[other] { $count } tareas más
-  } de { $method } confirmadas
+    [one] { $count } tarea más confirmada
+   *[other] { $count } tareas más confirmadas
+  } ({ $method })
 cert-working_time-used = usados { $used } de { $allowed } permitidos { $by }{ $margin }
 cert-working_time-never_reached = nunca se alcanzó la presión objetivo; { $allowed } permitidos { $by }{ $margin }

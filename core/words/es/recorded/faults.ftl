@@ -13,7 +13,7 @@ again-fault-this_repair_can_be_read_and = { $damage } Esta reparación se puede 
 again-fault-repair_entry_of_device = Reparación { $repair }, entrada { $seq } del equipo { $device }: { $flaw }.
 again-fault-nothing_was_taken_in = { $damage } No se incorporó nada.
 again-fault-it_was_not_taken_in_what = { $damage } No se incorporó; lo guardado aquí está a salvo. Pida el paquete de nuevo.
-again-fault-this_folder_was_written_by_a = Esta carpeta la escribió un Mendline más nuevo (forma { $found }; este conoce la { $known }). Quedó como está. Actualice este programa.
+again-fault-this_folder_was_written_by_a = Esta carpeta la escribió un Mendline más nuevo (formato { $found }; este conoce el { $known }). Quedó como está. Actualice este programa.
 again-fault-repair_has_moved_on_since_this = La reparación { $repair } avanzó desde que se decidió esto. No se escribió nada de esto. Mire de nuevo y decida.
 again-fault-request_id_was_already_used_for = El identificador de solicitud { $request } ya se usó para otra cosa. No se escribió nada de esto. Envíelo con uno nuevo.
 again-fault-the_journal_could_not_be_read = El diario no se pudo leer o escribir ({ $what }). No se escribió nada de esto; lo registrado antes está a salvo. Revise el disco e inténtelo de nuevo.
@@ -47,8 +47,8 @@ again-fault-is_damaged_restore_it_from_a = { $path } está dañado: restáurelo 
 again-fault-next_comes_the_key_of_the = Ahora toca la clave ({ $role }): { $name }, quien trazó la firma.
 again-fault-the_certificate_could_not_be_made = El certificado no se pudo hacer. { $problem }
 again-fault-the_certificate_could_not_be_kept = El certificado no se pudo guardar: { $why }. No está firmado. Revise el disco.
-again-fault-in_this_folder_it_is = { $whole } En esta carpeta está { $by }: { $why }
-again-fault-superseded_by = sustituido por { $later }
+again-fault-in_this_folder_it_is = { $whole } En esta carpeta está sustituido por { $later }: { $why }
+again-fault-in_this_folder_it_is_voided = { $whole } En esta carpeta está anulado: { $why }
 
 ## Files that come and go
 again-fault-the_top_of_this_record_does = La cabecera de este registro no dice lo que dicen sus entradas. No se incorporó nada; pida el archivo de nuevo.
@@ -61,15 +61,15 @@ again-fault-the_file_is_larger_than_16 = El archivo supera los 16 GB. No se inco
 again-fault-the_piece_is_too_long_nothing = El trozo es demasiado largo. No se guardó nada de él.
 again-fault-only_of_bytes_are_here_choose = Solo han llegado { $here } de { $of } bytes. Elija el archivo de nuevo.
 again-fault-the_file_could_not_be_read = El archivo no se pudo leer o escribir: { $why }. Lo registrado está a salvo.
-again-fault-this_is_not_a_file_of = No es un archivo de hojas, o no llegó entero: { $problem }. Pídalo de nuevo a la oficina.
-again-fault-its_form_is_not_known_here = Su forma no se conoce aquí. Use la misma versión del programa en ambos equipos.
+again-fault-this_is_not_a_file_of = No es un archivo de fichas, o no llegó entero: { $problem }. Pídalo de nuevo a la oficina.
+again-fault-its_form_is_not_known_here = Su formato no se conoce aquí. Use la misma versión del programa en ambos equipos.
 again-fault-it_holds_documents_ask_the_office = Contiene { $count } documentos. Pídalo de nuevo a la oficina.
 again-fault-nothing_was_taken_in_also = No se incorporó nada.
-again-fault-the_method_statement_needs_a_task = El método de trabajo necesita una tarea de tipo { $kind } en { $stage }: una barrera la pide.
-again-fault-it_was_not_made_with_a = no se hizo con una frase de paso
+again-fault-the_method_statement_needs_a_task = El procedimiento necesita una tarea de tipo { $kind } en { $stage }: un paso la exige.
+again-fault-it_was_not_made_with_a = no se hizo con una contraseña
 again-fault-there_is_no_journal_in_it = no contiene ningún diario
 again-fault-it_holds_which_is_nothing_of = contiene { $inside }, que no es nuestro
-again-fault-its_passphrase_asks_for_more_work = su frase de paso exige más cálculo que cualquier copia nuestra
+again-fault-its_passphrase_asks_for_more_work = su contraseña exige más cálculo que cualquier copia nuestra
 again-fault-it_did_not_arrive_whole_or = no llegó entera o se cambió: { $why }
 
 ## Bundles
@@ -77,7 +77,7 @@ again-fault-there_is_no_repair_in_this = No hay ninguna reparación { $repair } 
 again-fault-these_are_too_many_repairs_for = Son demasiadas reparaciones para un archivo. Envíe menos, o solo lo cambiado desde un día.
 again-fault-the_bundle_could_not_be_written = El paquete no se pudo escribir: { $why }. Lo registrado está a salvo. Libere espacio o elija otro lugar y envíelo otra vez.
 again-fault-this_is_not_a_bundle_of = No es un paquete de Mendline. No se incorporó nada.
-again-fault-this_bundle_was_made_by_a = Este paquete lo hizo un Mendline más nuevo (forma { $found }; este conoce la { $known }). No se incorporó nada. Actualice este programa.
+again-fault-this_bundle_was_made_by_a = Este paquete lo hizo un Mendline más nuevo (formato { $found }; este conoce el { $known }). No se incorporó nada. Actualice este programa.
 again-fault-the_bundle_did_not_arrive_whole = El paquete no llegó entero: está bien hasta el byte { $at }. No se incorporó nada. Envíelo de nuevo.
 again-fault-at_byte_the_bundle_holds_what = En el byte { $at } el paquete contiene algo ilegible: { $what }. No se incorporó nada. Pídalo de nuevo.
 again-fault-at_byte_the_bundle_holds_a = En el byte { $at } el paquete contiene una parte de { $bytes } bytes; se permiten { $most }. No se incorporó nada.
@@ -100,7 +100,7 @@ again-fault-was_not_taken_in = { $name } no se incorporó.
 again-fault-line_expected_found = línea { $line }: se esperaba { $expected }, hay { $found }
 again-fault-pick_at_least_one_observation = elija al menos una observación
 again-fault-the_observation_of_line_has_no = la observación de la línea { $line } no tiene distancia
-again-fault-the_observation_of_line_is_one = la observación de la línea { $line } es un extremo del tramo de daño { $number }: elija ambos extremos
+again-fault-the_observation_of_line_is_one = la observación de la línea { $line } es un extremo del defecto continuo { $number }: elija ambos extremos
 again-fault-the_file_says_its_bytes_say = el archivo dice { $label }, sus bytes dicen { $other }: leído como { $as }
 again-fault-the_character_set_is_not_known = el juego de caracteres { $label } no se conoce: leído como { $as }
 again-fault-the_file_names_no_character_set = el archivo no nombra juego de caracteres: leído como { $as }
@@ -121,7 +121,7 @@ again-fault-the_closing_on_the_same_line = la { $quote } de cierre en la misma l
 again-fault-an_inspection_b01 = una inspección (#B01=)
 again-fault-the_end_of_the_file = el final del archivo
 again-fault-the_field_separator = el separador de campos
-again-fault-a1_of_the_text_form_or = #A1= de la forma de texto o <DATA> de la forma XML
+again-fault-a1_of_the_text_form_or = #A1= del formato de texto o <DATA> del formato XML
 again-fault-three_different_characters_in_a3_a4 = tres caracteres distintos en #A3, #A4 y #A5
 again-fault-at_most_cells = como mucho { $most } celdas
 again-fault-at_most_header_fields = como mucho { $most } campos de cabecera

@@ -1,7 +1,7 @@
 ### Formulas and sources of the named checks, said again for a reader of another language. Titles of standards stay.
 
 ## Formulas
-again-worked-formula-ovality = C = ((1 − q)/(1 + q)²)³, q ovalidad como fracción
+again-worked-formula-ovality = C = ((1 − q)/(1 + q)²)³, q ovalización como fracción
 again-worked-formula-wall = pandeo t = D/((2·K·E_L·C/(P·N·(1 − ν²)))^⅓ + 1); flexión 1.5·q·(1 + q)·DR² − 0.5·(1 + q)·DR = σ/(P·N); rigidez E/(12·DR³) ≥ 0.093 psi; deterioro total q_t = (1/N)·√(32·R_w·B'·E'_s·C·E_L·t³/(12·D³)), 07a con C delante de la raíz
 again-worked-formula-air_f1417 = T = 0.085·D·K/Q para 1.0 psi, la mitad para 0.5 psi; K = max(1, 0.000419·D·L); s, in, ft; presión inicial + 0.43 psi/ft de agua freática sobre la tubería (City Code of Eldridge, Iowa)
 again-worked-formula-air_en1610 = t = (1/K_p)·ln(p0/(p0 − Δp)); K_p = 12/DN, hormigón seco 16/DN, como máximo 0.058

@@ -116,7 +116,7 @@ followed-tape =
     [0] {""}
    *[other] , { $pending } más dependen de las lecturas en papel
   }
-followed-pending = { $n } más si el papel es bueno
+followed-pending = { $n } más si el papel vale
 followed-every = a las { $at }, luego cada { $n } min
 followed-earliest = Desinflar como pronto
 followed-not_before = No desinflar antes de las { $at }
@@ -139,4 +139,4 @@ followed-take_note = luego hacerse cargo
 followed-gone = Ya no se sigue aquí
 followed-gone_text = Su archivo está aquí, se quitó de la lista, o terminó hace mucho.
 apart-step-handed_over = Fase a presión entregada: { $detail }
-apart-step-taken_over = Otro equipo se hizo cargo
+apart-step-taken_over = Fase a presión asumida

@@ -17,8 +17,8 @@ cert-place-cover_downstream = Débord aval
 cert-place-no_patch_was_set_or = aucune manchette posée, ou personne n’a dit où
 cert-place-patch_of_planned = manchette { $this } sur { $all } ; prévu { $planned } { $sign } { $off }
 cert-place-no_patch_planned = aucune manchette prévue
-cert-place-the_mouth_of_the_pipe = l’embouchure de la conduite
-cert-place-the_cap_of_the_cleanout = le tampon du regard de curage
+cert-place-the_mouth_of_the_pipe = l’entrée de la conduite
+cert-place-the_cap_of_the_cleanout = le bouchon du té de visite
 cert-place-path = trajet { $length }
 cert-place-rods_and_mark = Cannes et repère
 cert-place-whole_rods_path_rod_mark = cannes entières = ⌊trajet / canne⌋, repère au reste ; trajet depuis { $point } à { $node }
@@ -35,15 +35,15 @@ cert-place-patch = manchette
 cert-place-measured_id_inside_the_range = diamètre intérieur mesuré dans la plage : { $what }
 cert-place-outside = hors plage
 cert-place-inside = dans la plage
-cert-place-station_line_of_the_way = station / longueur du trajet entre les deux nœuds sur WGS 84
-cert-place-station_of = station { $at } sur { $length }
+cert-place-station_line_of_the_way = abscisse / longueur du trajet entre les deux nœuds sur WGS 84
+cert-place-station_of = abscisse { $at } sur { $length }
 cert-place-no_position_of_the_phone = pas de position du téléphone
 cert-place-can_be = possible
 cert-place-too_far_for_its_accuracy = trop loin pour sa précision
 cert-place-accuracy_not_known = précision inconnue
 cert-place-phone_from_the_node = téléphone à { $distance } du nœud : { $can_be }
 cert-place-place_on_the_map = Lieu sur la carte
-cert-place-viewed_again_cleaned = revue − nettoyée
+cert-place-viewed_again_cleaned = revue − curée
 cert-place-clean_pipe = Conduite propre
 
 ## derive/checks/pressure.rs
@@ -62,7 +62,7 @@ cert-pressure-net_pressure = Pression nette
 
 ## derive/checks/resin.rs
 
-cert-resin-w_wet_out_push_loading = W − imprégnation − poussée × facteur de charge − raccorder et gonfler − marge
+cert-resin-w_wet_out_push_loading = W − imprégnation − introduction × facteur de charge − brancher et gonfler − marge
 cert-resin-time_budget_at = Budget temps à { $at }
 cert-resin-joined_second_go = réunion − deuxième feu vert
 cert-resin-age_of_temperatures = Âge des températures
@@ -71,7 +71,7 @@ cert-resin-ln_t_against_1_t = ln t selon 1/T entre lignes de la fiche, au plus c
 cert-resin-target_pressure_never_reached = pression de consigne jamais atteinte
 cert-resin-ln_t_against_1_t_2 = ln t selon 1/T entre lignes de la fiche, au relevé le plus froid de conduite et eau
 cert-resin-at = {" "}à { $at }
-cert-resin-colder_than_the_table_its = { $cold }{ $at } : plus froid que le tableau, son temps le plus long vaut
+cert-resin-colder_than_the_table_its = { $cold }{ $at } : plus froid que le tableau, son temps le plus long s’applique
 cert-resin-hold_counted = Maintien compté
 cert-resin-first_cut = premier fraisage
 cert-resin-test = essai
@@ -106,7 +106,7 @@ cert-worked-see_the_inputs = voir les données
 cert-pressure-over = −{ $pressure }, non compté
 cert-pressure-lower = max(min. relative, min. nette + { $water } bar/m × hauteur d’eau). { $source }
 cert-pressure-net = relevé le plus bas − { $water } bar/m × eau au-dessus du radier. { $source }
-cert-worked-no_design = Une vérification pour un ingénieur habilité, pas un calcul.
+cert-worked-no_design = Une vérification pour un ingénieur habilité, pas un dimensionnement.
 cert-worked-local_codes = Les règles locales l’emportent.
 cert-worked-never_shorten = Peut allonger le maintien, jamais le raccourcir.
 cert-worked-gives = donne { $name } { $value }

@@ -53,7 +53,10 @@ cert-patch-the_wall_unrolled = La paroi déroulée : { $patch }{ $seen }{ $cover
 
 cert-patch-lateral_dn = branchement DN { $dn }, { $station }
 cert-patch-dn = DN { $dn }, { $station }
-cert-patch-and_more_not_drawn = et { $more } autres, non dessinés
+cert-patch-and_more_not_drawn = et { $more ->
+    [one] { $more } autre, non dessiné
+   *[other] { $more } autres, non dessinés
+  }
 cert-patch-cover_of_the_defect = Débord,
 cert-patch-less_errors_of = moins erreurs de { $length }
 cert-patch-upstream = { $length } amont

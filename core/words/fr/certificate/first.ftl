@@ -21,12 +21,12 @@ cert-answers-why_rejected = Pourquoi refusée
 cert-answers-why_unrepaired = Pourquoi non réparée
 cert-answers-what_this_is = Ce que c’est
 cert-answers-practice_it_can_never_become = Exercice. Ne peut jamais devenir un certificat.
-cert-answers-the_record_is_marked_as = Le dossier est marqué exercice dès sa première inscription et numéroté à part. { $also }
+cert-answers-the_record_is_marked_as = Le dossier est marqué exercice dès sa première entrée et numéroté à part. { $also }
 cert-answers-no_reason_was_written = aucun motif n’a été écrit
-cert-answers-of_the_hold_not_witnessed = { $time } du maintien non surveillés
+cert-answers-of_the_hold_not_witnessed = { $time } du maintien non surveillées
 cert-answers-nothing_else_on_the_record = Rien d’autre au dossier
 cert-answers-also_on_the_record = Aussi au dossier : { $list }
-cert-answers-pipe_without_a_key_of = conduite sans clé du maître d’ouvrage
+cert-answers-pipe_without_a_key_of = conduite sans identifiant du maître d’ouvrage
 cert-answers-of_unknown_material = en matériau inconnu
 cert-answers-what_it_carries_is_not = ce qu’elle transporte n’est pas noté
 cert-answers-which_pipe = Quelle conduite
@@ -37,9 +37,9 @@ cert-answers-defect_centre = Centre du défaut
 cert-answers-from_upstream_from_downstream = { $what } à { $at } de { $upstream } (amont) = { $rest } de { $downstream } (aval)
 cert-answers-where = Où
 cert-answers-what_was_mended = Ce qui est réparé
-cert-answers-what_was_tried = Ce qui fut essayé
-cert-answers-what_was_practised = Ce qui fut exercé
-cert-answers-what_is_not_mended = Ce qui reste
+cert-answers-what_was_tried = Ce qui a été tenté
+cert-answers-what_was_practised = L’exercice
+cert-answers-what_is_not_mended = Non réparé
 cert-answers-defect = Défaut { $extent }
 cert-answers-patch_long_all_round_both = manchette de { $length }, sur tout le tour, { $lies }, le tout depuis { $upstream }
 cert-answers-from = depuis { $upstream } ; { $why }
@@ -78,20 +78,20 @@ cert-attempts-attempt = {" "}(tentative { $n })
 
 ## derive/cautions.rs
 
-cert-cautions-not_a_design = Pas un calcul
-cert-cautions-wall_thickness_and_pressure_figures = Les chiffres d’épaisseur et de pression sont des vérifications pour un ingénieur habilité, pas un calcul de structure.
+cert-cautions-not_a_design = Ne dimensionne pas
+cert-cautions-wall_thickness_and_pressure_figures = Les chiffres d’épaisseur et de pression sont des vérifications pour un ingénieur habilité, pas un dimensionnement de structure.
 cert-cautions-not_a_product_test = Pas un essai produit
 cert-cautions-it_does_not_say_that = Il ne dit pas que résine, manchette ou packer conviennent à cette conduite. Cela relève de la fiche technique et du fabricant.
 cert-cautions-not_an_acceptance = Pas une réception
-cert-cautions-the_owner_accepts_by_a = Le maître d’ouvrage réceptionne par un acte à part. Le résultat est celui de l’entrepreneur, selon les limites imprimées ici.
+cert-cautions-the_owner_accepts_by_a = Le maître d’ouvrage réceptionne par un acte à part. Le résultat est celui de l’entreprise, selon les limites imprimées ici.
 cert-cautions-hand_readings = Relevés à la main
 cert-cautions-are_statements_of_the_person = sont les déclarations de la personne nommée. Les minutes que personne n’a vues ne comptent pas et sont montrées.
 cert-cautions-before_going_near = Avant d’approcher
-cert-cautions-confined_space_traffic_compressed_air = Espace confiné, circulation, air comprimé, résine fraîche ou chaude, styrène et eaux usées peuvent tuer. Permis, fiche technique, fiche de données de sécurité, règles locales et professionnels habilités décident.
+cert-cautions-confined_space_traffic_compressed_air = Espace confiné, circulation, air comprimé, résine non durcie ou chaude, styrène et eaux usées peuvent tuer. Permis, fiche technique, fiche de données de sécurité, règles locales et professionnels habilités décident.
 cert-cautions-to_check_this_file = Vérifier ce fichier
 cert-cautions-the_record = Le dossier
 cert-cautions-to_keep_it = À conserver
-cert-cautions-each_who_signed_opened_a = Chaque signataire a ouvert sa propre clé par un code. À qui est la clé, le maître d’ouvrage l’apprend de l’entrepreneur, pas de cette page.
+cert-cautions-each_who_signed_opened_a = Chaque signataire a ouvert sa propre clé par un code. À qui est la clé, le maître d’ouvrage l’apprend de l’entreprise, pas de cette page.
 cert-cautions-whose_key = À qui est la clé
 cert-cautions-names_were_picked_from_a = Les noms ont été choisis dans une liste ; aucun code ni clé ne dit qui tenait l’appareil. Un trait dessiné ne prouve rien à lui seul.
 cert-cautions-not_authenticated = Non authentifié
@@ -104,9 +104,9 @@ cert-cautions-the_defect_is_not_mended = Le défaut n’est pas réparé : { $wh
 cert-cautions-mendline_verify_file_answers_3 = « mendline verify FICHIER » répond 3 pour un exercice en règle signé par ses clés : pas un dossier.
 cert-cautions-mendline_verify_file_tells_whether = « mendline verify FICHIER » dit si une clé l’a signé et s’il a été modifié, sans réseau.
 cert-cautions-it_may_be_kept_for = Il peut être gardé pour la formation, à part des dossiers de réparation.
-cert-cautions-keep_the_pdf_whole_and = Garder le PDF entier, et avec lui les photos originales, remises par l’entrepreneur. Une impression est une copie ; sa tête nomme encore le dossier.
-cert-cautions-lies_whole_inside_this_file = est tout entier dans ce fichier, record.json : chaque inscription telle que hachée. Tout lecteur de PDF l’enregistre.
-cert-cautions-is_not_inside_this_file = n’est pas dans ce fichier : le contrat { $contract } refuse les pièces jointes. L’entrepreneur le remet à part.
+cert-cautions-keep_the_pdf_whole_and = Garder le PDF entier, et avec lui les photos originales, remises par l’entreprise. Une impression est une copie ; sa tête nomme encore le dossier.
+cert-cautions-lies_whole_inside_this_file = est tout entier dans ce fichier, record.json : chaque entrée telle que hachée. Tout lecteur de PDF peut l’en extraire.
+cert-cautions-is_not_inside_this_file = n’est pas dans ce fichier : le contrat { $contract } refuse les pièces jointes. L’entreprise le remet à part.
 
 ## derive/departures.rs
 
@@ -116,10 +116,10 @@ cert-departures-contract = contrat { $clause }
 
 ## derive/identity.rs
 
-cert-identity-no_key = sans clé
+cert-identity-no_key = sans identifiant
 cert-identity-owner = Maître d’ouv.
 cert-identity-contract = Contrat
-cert-identity-contractor = Entrepreneur
+cert-identity-contractor = Entreprise
 cert-identity-repair = Réparation
 cert-identity-inspection = Inspection
 cert-identity-working_time = Tps d’emploi
@@ -133,10 +133,10 @@ cert-identity-no_attempt = aucune tentative
 cert-identity-attempt_of = tentative { $n } sur { $count }
 cert-identity-none_read_in_the_defect = aucune lue : le défaut a été saisi à la main
 cert-identity-without_a_date = sans date
-cert-identity-used_of = { $used } utilisés sur { $allowed }
-cert-identity-target_pressure_never_reached_allowed = pression de consigne jamais atteinte ; { $allowed } permis
+cert-identity-used_of = { $used } utilisées sur { $allowed }
+cert-identity-target_pressure_never_reached_allowed = pression de consigne jamais atteinte ; { $allowed } permises
 cert-identity-none_target_pressure_never_reached = aucun : pression de consigne jamais atteinte
-cert-identity-required_page = { $counted }, { $required } exigés (page @<{ $page }>)
+cert-identity-required_page = { $counted }, { $required } exigées (page @<{ $page }>)
 cert-identity-nominal_dn = { $why } ; nominal DN { $dn }
 cert-identity-to = , jusqu’à { $at }
 cert-identity-not_said_how = sans dire comment
@@ -147,7 +147,7 @@ cert-identity-its_clock_never_ran = son horloge n’a jamais tourné
 cert-identity-lateral_cut = branchement fraisé { $at }
 cert-identity-tested = essayé { $at }
 cert-identity-flow_restored = écoulement rétabli { $at }
-cert-identity-no_entry = aucune inscription
+cert-identity-no_entry = aucune entrée
 cert-identity-no_position = pas de position : { $why }
 cert-identity-no_position_the_source_gave = pas de position : la source a donné 0, 0, ce qui n’en est pas une
 cert-identity-the_source_gave_0_0 = la source a donné 0, 0, ce qui n’en est pas une
@@ -168,13 +168,13 @@ cert-notes-devices_had_gone_on_apart = { $of } appareils avaient continué chacu
 cert-notes-chosen = Choisi
 cert-notes-this_is_patch_of_a = Manchette { $this } d’une série de { $all } : le défaut n’est recouvert que par toutes ensemble, chacune étant une réparation à part.
 cert-notes-series = Série
-cert-notes-excursion = Écart de pression
-cert-notes-a_note_the_attempt_is = { $what } { $net } : une note, la tentative n’en est pas douteuse. Non compté (page @<{ $page }>).
+cert-notes-excursion = Sortie de plage
+cert-notes-a_note_the_attempt_is = { $what } { $net } : une note, qui ne rend pas la tentative douteuse. Non compté (page @<{ $page }>).
 cert-notes-still_pressed_to_the_wall = Toujours plaquée à la paroi
 cert-notes-net_stayed_at_or_above = La pression nette { $net } est restée au moins égale au minimum de la fiche, { $least_words }
 cert-notes-net_fell_below_the_sheets = La pression nette { $net } est passée sous le minimum de la fiche, { $least_words }, mais après le maintien exigé
 cert-notes-the_whole_gap_is_lost = toute la lacune est perdue
-cert-notes-what_is_beyond_interval_and = ce qui dépasse intervalle et délai est perdu
+cert-notes-what_is_beyond_interval_and = ce qui dépasse intervalle et tolérance est perdu
 cert-notes-nobody_wrote_why = personne n’a écrit pourquoi
 cert-notes-of_the_hold_to_gap = { $time } du maintien, { $from } à { $to } : { $why }. Règle des lacunes : { $lost } ({ $source } ; page @<{ $page }>).
 cert-notes-not_witnessed = Non surveillé
@@ -184,14 +184,14 @@ cert-notes-page = { $outcome } { $at } : { $why }. { $pipe } (Page @<{ $page }>.
 cert-notes-attempt = Tentative { $n }
 cert-notes-back = en arrière
 cert-notes-forward = en avant
-cert-notes-the_device_was_started_anew = L’appareil a redémarré entre-temps, seule son horloge murale dit combien ; rien du maintien à travers le redémarrage n’est compté.
-cert-notes-the_clock_since_the_start = L’horloge depuis le démarrage de l’appareil a continué : elle mesure les phases et le maintien, aucune minute n’a été gagnée ou perdue.
+cert-notes-the_device_was_started_anew = L’appareil a redémarré entre-temps, seule son heure dit combien de temps ; le maintien à cheval sur le redémarrage n’est pas compté.
+cert-notes-the_clock_since_the_start = L’horloge depuis le démarrage de l’appareil a continué : elle mesure les étapes et le maintien, aucune minute n’a été gagnée ou perdue.
 cert-notes-clock = Horloge
-cert-notes-the_clock_of_device_was = L’horloge de l’appareil { $device } a été réglée de { $by } { $way }, vu à { $at }. { $then }
+cert-notes-the_clock_of_device_was = L’horloge de l’appareil { $device } a été décalée de { $by } { $way }, vu à { $at }. { $then }
 cert-notes-correction = Correction
 cert-notes-corrected_to_page = { $label } : { $old } corrigé en { $new } (page @<{ $page }>).
 cert-notes-filled_in_late = Noté après coup
-cert-notes-after_their_stage = Après leur phase : { $filled }.
+cert-notes-after_their_stage = Après leur étape : { $filled }.
 cert-notes-keyed_in = { $what } { $happened } (saisi { $tapped })
 cert-notes-from_paper = Du papier
 cert-notes-written_on_paper_and_keyed = Écrit sur papier et saisi par { $by }, les deux heures sont gardées : { $text }.
@@ -200,11 +200,11 @@ cert-notes-tapped_later_by_both_times = { $what } { $happened }, saisi { $late }
 cert-notes-tapped_late = Saisi tard
 cert-notes-test_push_begun = passage à blanc commencé
 cert-notes-packer_at_the_mark_in = packer au repère lors du passage à blanc
-cert-notes-packer_back_from_the_test = packer revenu du passage à blanc
+cert-notes-packer_back_from_the_test = packer ressorti du passage à blanc
 cert-notes-parts_joined = composants réunis
-cert-notes-insertion_begun = insertion commencée
+cert-notes-insertion_begun = introduction commencée
 cert-notes-packer_at_the_mark = packer au repère
-cert-notes-air_line_joined = tuyau d’air raccordé
+cert-notes-air_line_joined = flexible d’air branché
 cert-notes-target_pressure_reached = pression de consigne atteinte
 cert-notes-at = { $what } à { $at }
 cert-notes-answered_again = Nouvelle réponse
@@ -265,12 +265,15 @@ cert-departures-more_notes_each_in_full = D’autres notes, chacune en entier : 
 cert-departures-page = page @<{ $page }>
 cert-departures-each_with_reason_name_and = Chacun avec motif, nom et heure : { $page }.
 cert-departures-each_in_full = { $names }. Chacun en entier : { $page }.
-cert-departures-and_more = et { $count } autres
+cert-departures-and_more = et { $count ->
+    [one] { $count } autre
+   *[other] { $count } autres
+  }
 cert-departures-each_in_full_2 = Chacun en entier : { $page }.
 
 ## layout/head.rs
 
-cert-head-qr_code_with_what_the = Code QR avec ce que dit la page : numéro, réparation, résultat, date, inscriptions et tête du dossier
+cert-head-qr_code_with_what_the = Code QR avec ce que dit la page : numéro, réparation, résultat, date, entrées et tête du dossier
 cert-head-head_of_the_practice = Tête de l’exercice
 cert-head-entries_each_marked_as_a = { $digits }{"\u000A"}{ $entries }, chacune marquée exercice. Pas de code à lire : ce dossier n’est pas à consulter.
 cert-head-what_it_shows = Ce qu’il montre
@@ -282,11 +285,11 @@ cert-head-head_of_the_record = Tête du dossier
 cert-head-the_seal_proves = Le sceau prouve
 cert-head-no_change_to_this_file = que ce fichier n’a pas changé depuis le scellement, { $when }, avec la clé { $key } …
 cert-head-it_does_not_prove = Il ne prouve pas
-cert-head-who_held_the_phone_or = qui tenait le téléphone, ni qu’un relevé à la main est vrai. Un trait dessiné ne prouve rien à lui seul. À qui est la clé, le maître d’ouvrage l’apprend de l’entrepreneur, pas de cette page.
+cert-head-who_held_the_phone_or = qui tenait le téléphone, ni qu’un relevé à la main est vrai. Un trait dessiné ne prouve rien à lui seul. À qui est la clé, le maître d’ouvrage l’apprend de l’entreprise, pas de cette page.
 cert-head-not_sealed_by_a_key = Non scellé par une clé
 cert-head-a_drawn_line_proves_nothing = Un trait dessiné ne prouve rien, et ce fichier peut être modifié sans laisser de trace.
 cert-head-what_can_be_checked = Ce qui est vérifiable
-cert-head-the_head_above_against_the = la tête ci-dessus avec le dossier : elle nomme chaque inscription, mais pas cette page.
+cert-head-the_head_above_against_the = la tête ci-dessus avec le dossier : elle nomme chaque entrée, mais pas cette page.
 
 ## layout/running.rs
 
@@ -308,7 +311,7 @@ cert-wording-rehearsal_record_not_a_certificate = Dossier d’exercice – pas u
 cert-wording-repair_record_closed_unrepaired = Dossier de réparation – close sans réparation
 cert-wording-departures_and_what_else_went = Écarts, et ce qui est sorti des règles
 cert-wording-why_rejected_and_what_went = Pourquoi refusée, et ce qui est sorti des règles
-cert-wording-what_was_practised_and_what = Ce qui fut exercé et ce que cela ne montre pas
+cert-wording-what_was_practised_and_what = L’exercice, et ce qu’il ne montre pas
 cert-wording-why_closed_unrepaired_and_what = Pourquoi close sans réparation, et ce qui est sorti des règles
 cert-wording-practice_signatures = Signatures d’exercice
 cert-wording-signatures = Signatures
@@ -339,8 +342,8 @@ cert-count-corrections = { $count ->
    *[other] { $count } corrections
   }
 cert-count-excursions = { $count ->
-    [one] { $count } écart de pression
-   *[other] { $count } écarts de pression
+    [one] { $count } sortie de plage
+   *[other] { $count } sorties de plage
   }
 cert-count-clock_changes = { $count ->
     [one] { $count } changement d’horloge
@@ -366,11 +369,11 @@ cert-identity-north = N
 cert-identity-south = S
 cert-identity-east = E
 cert-identity-west = O
-cert-head-entries = { $entries } inscriptions
-cert-head-chain = { $digits }{"\u000A"}{ $entries }, SHA-256, chaque inscription contient la précédente.
-cert-head-chain_and_code = { $digits }{"\u000A"}{ $entries }, SHA-256, chaque inscription contient la précédente. Le code porte la même tête.
+cert-head-entries = { $entries } entrées
+cert-head-chain = { $digits }{"\u000A"}{ $entries }, SHA-256, chaque entrée contient la précédente.
+cert-head-chain_and_code = { $digits }{"\u000A"}{ $entries }, SHA-256, chaque entrée contient la précédente. Le code porte la même tête.
 cert-running-record_head = Tête { $hash }   { $made }
-cert-heading-stages = Les neuf phases
+cert-heading-stages = Les neuf étapes
 cert-heading-working_time = Temps d’emploi
 cert-heading-hold = Le maintien
 cert-heading-materials = Matériaux, outils et lots
@@ -384,7 +387,7 @@ cert-heading-corrections = Corrections
 cert-heading-photos = Photos
 cert-form-technician = Signature du technicien
 cert-form-foreman = Signature du chef de chantier
-cert-attachment-description = Le dossier de cette réparation : chaque inscription de sa chaîne, pour des programmes
+cert-attachment-description = Le dossier de cette réparation : chaque entrée de sa chaîne, pour des programmes
 cert-running-made_by = { $program }, hors ligne, appareil { $device }
 cert-sealing-key = clé { $key }
 cert-signatures-quoted = « { $statement } »

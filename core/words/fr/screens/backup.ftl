@@ -40,5 +40,5 @@ restore-damaged =
   { $n ->
     [one] { $n } chaîne était rompue
    *[other] { $n } chaînes étaient rompues
-  } quand la sauvegarde a été faite. Elles sont comme elles étaient.
+  } quand la sauvegarde a été faite. Rien n’y a été changé.
 restore-people = Choisissez qui vous êtes avant de continuer.

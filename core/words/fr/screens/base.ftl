@@ -37,7 +37,7 @@ hold-tape =
   }
 cure-full = durcissement complet
 cure-from = dès
-cure-caution = Ne pas fraiser ni essayer avant.
+cure-caution = Ni fraisage ni essai avant.
 entry-less = { $label } : { $step } { $unit } de moins
 entry-more = { $label } : { $step } { $unit } de plus
 pair-yes = Oui

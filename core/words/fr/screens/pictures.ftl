@@ -1,7 +1,7 @@
 ### Photos, copies annotées, étiquettes.
 
 photo-camera = Prendre une photo
-photo-camera_note = avec l’appareil
+photo-camera_note = avec l’appareil photo
 photo-gallery = Choisir une image
 photo-gallery_note = sur cet appareil
 photo-chosen = L’image choisie, { $name }

@@ -22,15 +22,27 @@ key-change_act = Prendre le nouveau code
 check-originals = Les photos originales
 check-originals_what =
   { $n ->
-    [one] Le dossier nomme 1 photo par son SHA-256. Choisir l’original pour voir s’il est le même, octet par octet.
-   *[other] Le dossier nomme { $n } photos par leur SHA-256. Choisir les originaux pour voir s’ils sont les mêmes, octet par octet.
+    [one] Le dossier nomme 1 photo par son SHA-256. Choisir l’original pour voir s’il est le même, octet pour octet.
+   *[other] Le dossier nomme { $n } photos par leur SHA-256. Choisir les originaux pour voir s’ils sont les mêmes, octet pour octet.
   }
 check-originals_files = Photos originales, autant que voulu
 check-originals_more = D’autres photos originales
 check-originals_act = Les comparer
-check-original_found = présente, octet par octet :
+check-original_found = présente, octet pour octet :
 check-original_missing = n’est pas parmi les fichiers apportés
-check-originals_sum = Sur { $of } photos, { $found } sont là octet pour octet, { $changed } modifiées, { $missing } pas encore apportées. Une photo non apportée ne dit rien du certificat.
+check-originals_sum = Sur { $of ->
+    [one] { $of } photo
+   *[other] { $of } photos
+  }, { $found ->
+    [one] { $found } est là
+   *[other] { $found } sont là
+  } octet pour octet, { $changed ->
+    [one] { $changed } est modifiée
+   *[other] { $changed } sont modifiées
+  }, { $missing ->
+    [one] { $missing } n’est pas encore apportée
+   *[other] { $missing } ne sont pas encore apportées
+  }. Une photo non apportée ne dit rien du certificat.
 check-original_changed = modifiée : le fichier porte son nom et contient autre chose :
 check-original_other = non nommée dans le dossier
 check-original_unread = illisible

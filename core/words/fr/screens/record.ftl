@@ -91,7 +91,7 @@ review-line = Frise de { $n ->
     [one] { $marks } repère
    *[other] { $marks } repères
   }
-review-caption = Écarts, corrections, interruptions et tentatives
+review-caption = Écarts, corrections, lacunes et tentatives
 review-mark = Repère
 review-what = Quoi
 review-evidence = Preuve
@@ -224,9 +224,9 @@ done-record = Enregistrer le dossier
 done-record_note = chaque entrée avec son empreinte, vérifiable par tous
 done-today = Retour à aujourd’hui
 statement-technician = J’ai fait cette réparation, je l’ai enregistrée au fur et à mesure, et j’ai lu les valeurs marquées H.
-statement-foreman_rejected = J’ai relu ce dossier. Je n’accepte pas cette réparation.
-statement-foreman_unrepaired = J’ai relu ce dossier. Le défaut n’est pas réparé.
-statement-foreman = J’ai relu ce dossier, je réponds des écarts nommés, et j’établis ce certificat au nom de l’entreprise.
+statement-foreman_rejected = J’ai examiné ce dossier. Je n’accepte pas cette réparation.
+statement-foreman_unrepaired = J’ai examiné ce dossier. Le défaut n’est pas réparé.
+statement-foreman = J’ai examiné ce dossier, je réponds des écarts nommés, et j’établis ce certificat au nom de l’entreprise.
 check-stays = rien ne quitte cet appareil
 check-file = Certificat ou dossier
 check-other = Un autre certificat ou dossier
@@ -296,7 +296,7 @@ seal-open = la clé n’a pas encore signé
 seal-done = Les deux clés ont signé.
 seal-done_text = Tout changement du PDF sera désormais vu par quiconque le vérifie.
 seal-rehearsal = Les clés sont faites pour cet exercice, puis jetées.
-seal-turn = Vient ensuite la clé de { $name }.
+seal-turn = Clé suivante : { $name }.
 seal-turn_text = Passer l’appareil, ou choisir le nom.
 seal-no_key = { $name } n’a pas de clé.
 seal-no_key_text = En créer une dans la liste des personnes. Sans elle, le PDF n’est pas protégé contre un changement.

@@ -24,8 +24,8 @@ send-made_n =
   }
 send-missing =
   { $n ->
-    [one] { $n } photo manque ici, ou a changé, et n’est pas du voyage.
-   *[other] { $n } photos manquent ici, ou ont changé, et ne sont pas du voyage.
+    [one] { $n } photo manque ici, ou a changé, et n’est pas jointe.
+   *[other] { $n } photos manquent ici, ou ont changé, et ne sont pas jointes.
   } La réparation est envoyée quand même.
 send-save_again = Enregistrer encore
 send-broke_off = Le fichier s’est interrompu pendant l’enregistrement. L’enregistrer encore une fois.

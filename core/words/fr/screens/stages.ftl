@@ -20,7 +20,7 @@ waive-reason = Motif de la dérogation
 waive-printed = Règle, valeurs, motif et nom sont imprimés sur le certificat.
 waive-act = Déroger
 waive-note = par le chef de chantier, avec ce motif
-waive-nobody = Aucun chef de chantier ne figure dans la liste des personnes de cet appareil. Ajoutez-le d’abord.
+waive-nobody = Aucun chef de chantier ne figure dans la liste des personnes de cet appareil. L’y ajouter d’abord.
 who-title = Qui êtes-vous ?
 who-ask = Qui êtes-vous ?
 who-spoken = saisit, sans authentification. Changer.
@@ -157,7 +157,10 @@ push-damaged_note = enregistré ; le réparer ou en prendre un autre
 push-mark = Le repère
 push-path = Du point de lecture au milieu
 push-rods = Cannes
-push-rods_value = { $n } entières et { $rest }
+push-rods_value = { $n ->
+    [one] { $n } entière
+   *[other] { $n } entières
+  } et { $rest }
 push-read_at = Repère lu à
 push-never = Ne surtout pas gonfler.
 push-never_text = Un packer nu n’est pas fait pour être gonflé dans la conduite sans sa manchette.
@@ -218,7 +221,7 @@ runs-over = Temps d’emploi dépassé
 runs-in = dans { $left }
 runs-late = retard { $by }
 runs-done = fait à { $at }
-runs-tape = { $left } sur { $all } restants
+runs-tape = { $left } sur { $all } restantes
 runs-latest = Au plus tard, pour garder la marge :
 runs-way_in = introduire
 runs-inflate = gonfler

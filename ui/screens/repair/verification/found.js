@@ -6,7 +6,7 @@ import { edges } from "../../../drawings/edges.js";
 import { figure } from "../../../drawings/svg.js";
 import { ends, tape } from "../../../parts/tape.js";
 import { say } from "../../../text/say.js";
-import { at, attempt, computed } from "../frame.js";
+import { at, attempt, computed, upTo } from "../frame.js";
 
 /** Returns how much of the full cure is over, and that nothing is cut or tested before. */
 export function cureCard(view) {
@@ -14,7 +14,7 @@ export function cureCard(view) {
   const { from_ms: from, until_ms: until, reached } = view.cure;
   const now = view.now?.at_ms ?? from;
   const hours = (until - from) / 3600e3;
-  return html`<section class="cure-card"><p class="clock-what">${say(reached ? "verified.cured" : "verified.cure_from", { at: at(view, until) })}</p>
+  return html`<section class="cure-card"><p class="clock-what">${say(reached ? "verified.cured" : "verified.cure_from", { at: upTo(view, until) })}</p>
     ${tape({ n: hours, label: say("verified.cure_tape", { gone: span(Math.max(0, Math.min(until, now) - from)), all: span(until - from) }), parts: [{ kind: "done", m: Math.max(0, Math.min(hours, (now - from) / 3600e3)) }] })}
     ${ends([say(`verified.${view.repair.plan.resin.cure_counts_from?.value ?? view.repair.plan.resin.counts_from.value}`, { at: at(view, from) }), reached ? say("verified.reached") : say("verified.to_go", { span: span(until - now) })])}
     ${!reached && html`<p><b>${say("cure.caution")}</b></p>`}</section>`;

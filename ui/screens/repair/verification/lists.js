@@ -9,7 +9,7 @@ import { way } from "../../../parts/way.js";
 import { say } from "../../../text/say.js";
 import { shown } from "../photo.js";
 import { answered } from "../fields.js";
-import { at, attempt, computed, sending, to } from "../frame.js";
+import { at, attempt, computed, sending, to, upTo } from "../frame.js";
 import { openTask } from "../task.js";
 
 /** Returns what was left while the resin ran, as one row. */
@@ -32,7 +32,7 @@ function lateral(view, index, opened) {
   const text = say("verify.lateral", { at: quantity("m", um), hour: clock });
   if (opened) return { state: "met", text, note: say(opened.coupon ? "verify.opened" : "verify.opened_no_coupon", { pct: opened.open_pct, at: at(view, opened.at.moment.at_ms) }) };
   const early = view.cure && !view.cure.reached;
-  return { state: early ? "closed" : "open", text, note: early ? say("verify.closed_until", { at: at(view, view.cure.until_ms) }) : say("verify.may_open"), inside: html`<a class="way" href="${to(view, `lateral/${index}`)}"><b>${say("verify.say_opened")}</b></a>` };
+  return { state: early ? "closed" : "open", text, note: early ? say("verify.closed_until", { at: upTo(view, view.cure.until_ms) }) : say("verify.may_open"), inside: html`<a class="way" href="${to(view, `lateral/${index}`)}"><b>${say("verify.say_opened")}</b></a>` };
 }
 
 /** Returns the photos that the contract asks for here. */
