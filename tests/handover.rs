@@ -191,12 +191,17 @@ fn photographed(screen: &GrayImage) -> Vec<u8> {
 const SECONDS: [(i64, i64); 4] =
     [(0, 5_000_000), (4 * MINUTE, -3_600_000), (-11 * MINUTE, 7 * 86_400_000), (150 * MINUTE, 0)];
 
-#[test]
-fn the_second_phone_goes_on_by_file_and_code_as_if_there_had_been_one_phone() {
+/// How the hold stands at 33 min where one phone kept it all the time.
+fn stands_with_one_phone() -> [i64; 3] {
     let mut alone = Phone::new("alone", 0, 0);
     let repair = alone.holds();
     alone.reads(31 * MINUTE, &repair);
-    let wanted = alone.stands(33 * MINUTE, &repair);
+    alone.stands(33 * MINUTE, &repair)
+}
+
+#[test]
+fn the_second_phone_goes_on_by_file_and_code_as_if_there_had_been_one_phone() {
+    let wanted = stands_with_one_phone();
     assert_eq!(wanted[..2], [21 * MINUTE, 0]);
     for (ahead, longer) in SECONDS {
         let (mut first, mut second) = (Phone::new("first", 0, 0), Phone::new("second", ahead, longer));
@@ -393,10 +398,7 @@ fn what_can_not_be_followed_is_refused_and_nothing_is_kept() {
 
 #[test]
 fn when_the_file_comes_the_code_of_before_ties_the_clocks_and_the_first_phone_is_not_needed() {
-    let mut alone = Phone::new("alone", 0, 0);
-    let repair = alone.holds();
-    alone.reads(31 * MINUTE, &repair);
-    let wanted = alone.stands(33 * MINUTE, &repair);
+    let wanted = stands_with_one_phone();
     for (ahead, longer) in &SECONDS[1..3] {
         let (mut first, mut second) = (Phone::new("first", 0, 0), Phone::new("second", *ahead, *longer));
         let (repair, file, code) = handed(&mut first, 26 * MINUTE);
