@@ -178,11 +178,11 @@ export function time(atMs, offsetMin, seconds = false) {
   return seconds ? `${text}:${pad(d.getUTCSeconds(), true)}` : text;
 }
 
-/** Returns local time of day, with the day behind it where that is not the day of `nowMs`: `02:10, Thu 15 Oct`. */
-export function timeSeen(atMs, nowMs, offsetMin) {
-  const other = day(atMs, offsetMin);
-  return other === day(nowMs, offsetMin) ? time(atMs, offsetMin) : `${time(atMs, offsetMin)}, ${other}`;
-}
+/** Returns the day where it is not the day of `nowMs`, and nothing where it is. */
+export const otherDay = (atMs, nowMs, offsetMin) => (day(atMs, offsetMin) === day(nowMs, offsetMin) ? "" : day(atMs, offsetMin));
+
+/** Returns local time of day, with its day behind it where that is not the day of `nowMs`: `02:10, Thu 15 Oct`. */
+export const timeSeen = (atMs, nowMs, offsetMin) => [time(atMs, offsetMin), otherDay(atMs, nowMs, offsetMin)].filter(Boolean).join(", ");
 
 // The names stand in the catalogue: an engine that writes dates itself reads its tables first, which takes as long as a screen.
 const named = (list, n) => say(list).split(" ")[n];

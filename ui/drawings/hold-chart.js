@@ -20,12 +20,13 @@ export function holdChart({ id, height = 176, readings, window_bar: [lower, uppe
   const named = now !== undefined && (now - from) / (to - from) < 0.4 ? ["100%", { end: "end" }] : ["0%", {}];
   return drawing({ height, label, inside: html`${hatch(`${id}-out`, "d-hatch", 7)}${hatch(`${id}-gap`, "d-hatch-edge", 3.5)}
     ${bar("0", TOP, "100%", y(upper) - TOP, "", `${id}-out`)}${bar("0", y(lower), "100%", foot - y(lower), "", `${id}-out`)}
+    ${release !== undefined && line("d-dash", x(release), TOP + 2, x(release), foot)}
     ${[[upper, "hold.upper", -9], [lower, "hold.lower", 17]].map(([limit, code, dy]) => html`${line("d-line", "0%", y(limit), "100%", y(limit))}${text(named[0], y(limit) + dy, say(code, { bar: figure("bar", limit * 1e5) }), { halo: true, ...named[1] })}`)}
     ${gaps.map((gap) => gapOf(gap, x, y(upper), y(lower), id))}
     ${readings.slice(1).map((reading, i) => line(across(readings[i], reading, gaps) ? "d-dash" : "d-heavy", x(readings[i].at_ms), y(readings[i].bar), x(reading.at_ms), y(reading.bar)))}
     ${readings.map((reading) => at(x(reading.at_ms), y(reading.bar), reading.bar < lower || reading.bar > upper ? html`<path class="d-trouble" d="M0 -8L8 6H-8Z"/>` : html`<circle class="d-point" r="4.5"/>`))}
     ${now !== undefined && needle(x(now), foot, time(now, offset), (now - from) / (to - from))}
-    ${release !== undefined && html`${line("d-dash", x(release), TOP + 2, x(release), foot)}${text(x(release), (y(upper) + y(lower)) / 2 + 4, say("hold.release"), { halo: true, end: "end", dx: -6 })}`}
+    ${release !== undefined && text(x(release), (y(upper) + y(lower)) / 2 + 4, say("hold.release"), { halo: true, end: "end", dx: -6 })}
     ${line("d-thin", "0%", foot, "100%", foot)}${hours(from, to, offset, foot, narrow, x)}` });
 }
 

@@ -13,7 +13,7 @@ export const liveHold = ({ href, manhole, where, counted, pending, needed, items
   ${tape({ n: needed, label, parts: [{ kind: "full", m: Math.min(counted, needed) }, { kind: "pend", m: Math.min(pending, Math.max(0, needed - counted)) }] })}
   <dl class="live-facts">${items.map(({ label, value, note, wide }) => html`<div${wide && html` class="only-wide"`}><dt>${label}</dt> <dd>${value}${note && html` <small>${note}</small>`}</dd></div>`)}</dl>${chart}</article>`;
 
-/** Returns the article of a full cure: `gone` of `needed` hours, until `when`. */
-export const liveCure = ({ href, manhole, where, gone, needed, when, label }) => html`<article class="live cure">
-  <div class="live-head"><div><h3><a href="${href}">${manhole}</a></h3><p class="soft">${where}</p></div><p class="cure-when">${say("cure.full")}<br>${say("cure.from")} <b>${when}</b></p></div>
+/** Returns the article of a full cure: `gone` of `needed` hours, until `when`, on another `day` than today. */
+export const liveCure = ({ href, manhole, where, gone, needed, when, day, label }) => html`<article class="live cure">
+  <div class="live-head"><div><h3><a href="${href}">${manhole}</a></h3><p class="soft">${where}</p></div><p class="cure-when">${say("cure.full")}<br>${say("cure.from")} <b>${when}</b>${day && html`<br>${day}`}</p></div>
   ${tape({ n: needed, label, parts: [{ kind: "done", m: Math.min(gone, needed) }] })}<p class="cure-say"><b>${say("cure.caution")}</b></p></article>`;

@@ -199,6 +199,7 @@ test("live hold: counted never runs over the tape, pending never beyond its end"
   assert.deepEqual(values(text, "data-css"), ["--n:60", "--m:58", "--m:2"]);
   assert.match(text, /aria-label="58 of 60 minutes counted, 7 more wait for the next reading"/);
   assert.match(words(sound(liveCure({ href: "#", manhole: "MH 031", where: "x", gone: 4, needed: 9, when: "16:05", label: "4 of 9 h" }))), /full cure from 16:05 Don’t cut or test before\./);
+  assert.match(words(sound(liveCure({ href: "#", manhole: "MH 031", where: "x", gone: 4, needed: 9, when: "01:06", day: "Tue 1 Dec", label: "4 of 9 h" }))), /full cure from 01:06 Tue 1 Dec Don’t/);
 });
 
 test("problems: counted in words, each leads to its field", () => {

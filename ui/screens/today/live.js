@@ -1,7 +1,7 @@
 // What runs by itself: mixed resin, holds and cures, each named by its manhole.
 
 import { html } from "../../html.js";
-import { figure as figureOf, minSec, minutes, span, time, timeSeen, unitOf } from "../../format.js";
+import { figure as figureOf, minSec, minutes, otherDay, span, time, unitOf } from "../../format.js";
 import { holdChart } from "../../drawings/hold-chart.js";
 import { figure } from "../../drawings/svg.js";
 import { liveCure, liveHold } from "../../parts/live.js";
@@ -65,5 +65,5 @@ const chart = (view, id, hold) => holdChart({
 export function curing(view, { summary, cure }) {
   const gone = Math.max(0, view.now.at_ms - cure.from_ms);
   const all = cure.until_ms - cure.from_ms;
-  return liveCure({ href: `#/repair/${summary.repair}`, manhole: summary.node, where: street(summary), gone: gone / 3600e3, needed: all / 3600e3, when: timeSeen(cure.until_ms, view.now.at_ms, view.now.offset_min), label: say("today.cure", { gone: span(gone), all: span(all) }) });
+  return liveCure({ href: `#/repair/${summary.repair}`, manhole: summary.node, where: street(summary), gone: gone / 3600e3, needed: all / 3600e3, when: at(view, cure.until_ms), day: otherDay(cure.until_ms, view.now.at_ms, view.now.offset_min), label: say("today.cure", { gone: span(gone), all: span(all) }) });
 }
