@@ -7,7 +7,7 @@
 # make screens  pictures of every screen in both engines, two sizes and three lights, in out/screens (index.html shows them)
 # make bench-ui how fast the screens feel, printed
 # make bench-certificate how long a certificate takes beside other programs, printed (docs/benchmarks.md; TIMES=20 for less)
-# make pictures the few of them that the README shows, anew in docs/pictures
+# make pictures the few of them that the README and the guides show, anew in docs/pictures
 # make deb      the Debian package of window and command line; prints its path
 # make deb-test installs that package in a clean Debian, uses it there and removes it (as root)
 # make apk      the Android package, where SDK and NDK are; elsewhere it says what is missing (docs/android.md)
@@ -102,13 +102,15 @@ bench-certificate: deps-core deps-test tests/.venv/.bench
 pictures: deps-core deps-test
 	cargo build --package mendline-core
 	$(BUILT)/mendline demo --out out
-	node tests/ui/screens.mjs out/screens chromium today planned runs hold
+	node tests/ui/screens.mjs out/screens chromium today planned runs hold staging second-go time-over review sign check-valid
 	mkdir -p docs/pictures
 	cp out/screens/today_day_laptop.png docs/pictures/today.png
 	cp out/screens/planned_day_laptop.png docs/pictures/plan.png
 	cp out/screens/runs_day_phone.png docs/pictures/wet-out.png
 	cp out/screens/hold_day_phone.png docs/pictures/hold.png
 	cp out/screens/hold_night_phone.png docs/pictures/hold-night.png
+	for screen in staging second-go time-over; do cp out/screens/$${screen}_day_phone.png docs/pictures/$$screen.png; done
+	for screen in review sign check-valid; do cp out/screens/$${screen}_day_laptop.png docs/pictures/$$screen.png; done
 	pdftoppm -r 75 -l 2 -gray -png out/certificate.pdf docs/pictures/certificate
 
 deb: deps-core deps-window
