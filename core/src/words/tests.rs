@@ -221,6 +221,14 @@ fn a_recorded_text_is_said_again_and_what_somebody_typed_stays() {
         assert_eq!(retold("Rope made fast to the packer"), "Seil am Packer befestigt");
         assert_eq!(retold("oxygen too low, flammable gas"), "zu wenig Sauerstoff, brennbares Gas");
         assert_eq!(retold("Lot of part A is missing."), "Charge Komponente A fehlt.");
+        assert_eq!(
+            retold("This is not a PDF. In this folder it is voided: the wrong street"),
+            "Das ist kein PDF. In diesem Ordner ist es zurückgezogen: the wrong street"
+        );
+        assert_eq!(
+            retold("This is not a PDF. In this folder it is superseded by DES-0002: the wrong street"),
+            "Das ist kein PDF. In diesem Ordner ist es ersetzt durch DES-0002: the wrong street"
+        );
         assert_eq!(retold("The dog of Kettle Row"), "The dog of Kettle Row");
         assert_eq!(retold_parts("Broken pipe, pieces missing, 40 mm long"), "Rohrbruch, Scherben fehlen, 40 mm lang");
         assert_eq!(retold_parts("Crack, Q, 4 mm wide"), "Riss, Q, 4 mm breit");

@@ -140,6 +140,12 @@ test("hold chart: a reading outside the window has another shape and lies inside
   assert.ok(y > 0 && y < 146, `y ${y}`);
 });
 
+test("hold chart: the line of the release lies behind the names of the limits", () => {
+  const text = sound(holdChart({ ...chart, readings: [], release_ms: T + 70 * 60e3 }));
+  const [release, upper, lower] = ['class="d-dash"', "upper limit", "lower limit"].map((part) => text.indexOf(part));
+  assert.ok(release > 0 && release < upper && release < lower, `${release} ${upper} ${lower}`);
+});
+
 test("hold chart draws with no reading yet", () => sound(holdChart({ ...chart, readings: [] })));
 
 test("edges: crown above, invert below, every finding named", () => {
